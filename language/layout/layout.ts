@@ -1,0 +1,151 @@
+import type { GateSpec, Origin, Problem, RunSpec, Sourced } from '../model/index.ts';
+import type { Ticks } from '../units/index.ts';
+import type { Piece } from './piece.ts';
+
+/** Where the run's local coordinates stand in the job: only these are floats. */
+export interface Frame {
+  /** Ticks from the job's datum point. */
+  readonly origin: readonly [x: number, y: number, z: number];
+  /** Degrees; 0 while runs are straight and alone. */
+  readonly bearing: number;
+}
+
+/** A post as marked on the tape. */
+export interface PostMark {
+  readonly number: number;
+  readonly key: string;
+  /** Station of the face nearest station 0; a multiple of the measure's step except where the length itself is not. */
+  readonly from: Ticks;
+  readonly to: Ticks;
+  readonly gate?: string;
+}
+
+/** The space between two neighboring posts. */
+export interface Bay {
+  readonly number: number;
+  readonly key: string;
+  readonly from: Ticks;
+  readonly to: Ticks;
+  /** Clear, post face to post face. */
+  readonly clear: Ticks;
+  /** Set for the bay a gate hangs in. */
+  readonly gate?: string;
+}
+
+/** One slat line of an infill: offsets from the datum for level slats, from station 0 for upright ones. */
+export interface Course {
+  readonly number: number;
+  /** Edge nearer the top (level) or the left (upright). */
+  readonly start: Ticks;
+  /** Edge nearer the bottom or the right. Level: start > end. Upright: start < end. */
+  readonly end: Ticks;
+  readonly stock: string;
+  readonly ripped: boolean;
+}
+
+/** A clear gap one can look through, as a box in the run's frame. */
+export interface Opening {
+  readonly key: string;
+  readonly bay?: number;
+  readonly gate?: string;
+  readonly x0: Ticks;
+  readonly x1: Ticks;
+  readonly z0: Ticks;
+  readonly z1: Ticks;
+  /** Between neighboring slats; the rest are spaces at the edges of the infill. */
+  readonly between: boolean;
+  /** Depth in the direction of view: the lesser thickness of the two slats. */
+  readonly depth: Ticks;
+}
+
+/** A change of the text: put `text` at the statement `at`, or as a new last statement of the block `at`. */
+export interface TextChange {
+  readonly uri: string;
+  readonly path: string;
+  readonly place: 'replace' | 'append';
+  readonly text: string;
+}
+
+export type ChoiceKind = 'as-drawn' | 'move-ends' | 'gaps' | 'short-repeat' | 'rip-last' | 'change-width' | 'trim';
+
+/** One way to make the pattern fill its height, with everything needed to build it. */
+export interface FitChoice {
+  readonly kind: ChoiceKind;
+  /** Slats, trim left out. */
+  readonly count: number;
+  /** Gap as laid out before the last tick is spread. */
+  readonly gap: number;
+  /** Space from the first edge of the opening to the first slat, and from the last slat to the last edge. */
+  readonly lead: Ticks;
+  readonly tail: Ticks;
+  /** Changed ends of the infill, for level slats: bottom clearance and height above ground. */
+  readonly bottom?: Ticks;
+  readonly height?: Ticks;
+  /** Width of the last slat when ripped, of the changed slat, or of the trim board. */
+  readonly width?: Ticks;
+  readonly slat?: string;
+  readonly edge?: 'top' | 'bottom';
+  /** What the eye sees: largest change of any gap from the nominal one. */
+  readonly gapChange: Ticks;
+  /** Edits which, applied, build exactly this. Empty for what is built already. */
+  readonly changes: readonly TextChange[];
+}
+
+export interface FitResult {
+  /** Gate name, or undefined for the run's own bays. */
+  readonly gate?: string;
+  /** Bays it holds for: upright runs are fitted for each clear width that occurs. */
+  readonly bays: readonly number[];
+  /** Space to fill, in the direction the pattern reads. */
+  readonly space: Ticks;
+  readonly upright: boolean;
+  /** What is built. Undefined when nothing asked for closes: then the nominal pattern is drawn and `leftover` shown. */
+  readonly chosen?: FitChoice;
+  /** What is left of the space below the last slat of the nominal pattern. */
+  readonly leftover: Ticks;
+  /** The others, best first. */
+  readonly choices: readonly FitChoice[];
+  readonly origin: Origin;
+}
+
+/** A gate leaf as hung. */
+export interface Leaf {
+  readonly gate: string;
+  readonly spec: GateSpec;
+  /** Outer edges of the leaf. */
+  readonly x0: Ticks;
+  readonly x1: Ticks;
+  readonly z0: Ticks;
+  readonly z1: Ticks;
+  readonly width: Ticks;
+  readonly height: Ticks;
+  readonly bay: number;
+}
+
+/** A run laid out: everything later stages read. */
+export interface RunLayout {
+  readonly key: string;
+  readonly hash: string;
+  readonly spec: RunSpec;
+  readonly frame: Frame;
+  readonly posts: readonly PostMark[];
+  readonly bays: readonly Bay[];
+  /** Heights from the datum. */
+  readonly ground: Ticks;
+  readonly bottom: Ticks;
+  readonly top: Ticks;
+  readonly postTop: Ticks;
+  readonly embed: Sourced<Ticks>;
+  /** Slat lines of the level bays, one list for all of them; for upright runs by bay. */
+  readonly courses: ReadonlyMap<number, readonly Course[]>;
+  readonly leaves: readonly Leaf[];
+  readonly pieces: readonly Piece[];
+  readonly openings: readonly Opening[];
+  readonly fits: readonly FitResult[];
+  /** Impossible geometry found while laying out; the run may still have pieces. */
+  readonly problems: readonly Problem[];
+}
+
+export interface Layout {
+  readonly runs: readonly RunLayout[];
+}

@@ -1,0 +1,60 @@
+import type { Origin } from '../model/index.ts';
+import type { Ticks } from '../units/index.ts';
+
+/** A point in the run's frame, in ticks: x along from station 0, y through toward the back, z up from the datum. */
+export type Vec3 = readonly [x: number, y: number, z: number];
+
+export type Role = 'post' | 'slat' | 'cleat' | 'rail' | 'stile' | 'brace' | 'trim';
+
+/** One end of a piece: angles in degrees from a square cut. */
+export interface EndCut {
+  /** Across the width. */
+  readonly miter: number;
+  /** Across the thickness. */
+  readonly bevel: number;
+}
+
+/** What the saw needs. */
+export interface Cut {
+  /** Name of the stock it comes from. */
+  readonly stock: string;
+  readonly width: Ticks;
+  readonly thickness: Ticks;
+  /** True when it is ripped narrower than the stock it comes from. */
+  readonly ripped: boolean;
+  /** Longest and shortest distance between its ends along the grain; alike when both ends are square. */
+  readonly longPoint: Ticks;
+  readonly shortPoint: Ticks;
+  readonly ends: readonly [EndCut, EndCut];
+}
+
+/**
+ * A convex solid with eight corners. Corners 0 to 3 are one end, 4 to 7 the other, in the same order,
+ * so that edges 0-4, 1-5, 2-6 and 3-7 run along the grain.
+ */
+export interface Solid {
+  readonly vertices: readonly Vec3[];
+}
+
+/** One physical piece. `cut` and `solid` are made together (see `makePiece`), so they cannot disagree. */
+export interface Piece {
+  /** Made of names: "bank/b2/c07/slat", "bank/orchard/stile-left". */
+  readonly key: string;
+  /** What is written on it: short, unique within its run. */
+  readonly label: string;
+  readonly role: Role;
+  readonly run: string;
+  readonly gate?: string;
+  /** Numbered from 1, from station 0. */
+  readonly bay?: number;
+  /** Slats, numbered from 1: from the top; upright, from the left. */
+  readonly course?: number;
+  /** Which face of the screen it belongs to. */
+  readonly side: 'front' | 'middle' | 'back';
+  readonly cut: Cut;
+  readonly solid: Solid;
+  /** Keys of the pieces that hold it; empty for a post, which stands in the ground. */
+  readonly supports: readonly string[];
+  /** Statements it follows from, the most telling first. */
+  readonly from: readonly Origin[];
+}

@@ -1,0 +1,8 @@
+/**
+ * AST to Job: plain immutable data with units resolved, references followed and defaults filled,
+ * where every value remembers where it is stated or why it is what it is.
+ *
+ * Lives here: the shape of a job and how it is built from syntax. Does not live here: geometry,
+ * findings' texts, anything that knows an editor, a file system or a clock.
+ */
+export type * from './job.ts';

@@ -1,0 +1,206 @@
+import type { Measure, Ticks } from '../units/index.ts';
+
+/**
+ * Where a value comes from. `path` names a node of the syntax tree by names, never by positions in
+ * the file (see `nodePath` in grammar/), so that a line inserted above disturbs nothing; it is
+ * resolved to a range only when something is published.
+ */
+export interface Origin {
+  readonly uri: string;
+  readonly path: string;
+  readonly why: 'stated' | 'default' | 'derived' | 'measured';
+}
+
+/** A value that remembers where it is stated, or why it is what it is. */
+export interface Sourced<T> {
+  readonly value: T;
+  readonly origin: Origin;
+}
+
+/** A length with a least and a greatest allowed value; both the same when one length is stated. */
+export interface Band {
+  readonly low: Ticks;
+  readonly high: Ticks;
+}
+
+export type MaterialKind = 'wood' | 'composite' | 'pvc' | 'aluminum' | 'steel';
+
+export interface Material {
+  readonly name: string;
+  readonly kind: Sourced<MaterialKind>;
+  readonly origin: Origin;
+}
+
+interface StockBase {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly material?: Material;
+  /** Lengths it is sold in, shortest first. Empty when none is stated. */
+  readonly lengths: readonly Sourced<Ticks>[];
+}
+
+/** What slats, rails, cleats and trim are made of: by `width` (the face seen) and `thickness`. */
+export interface FlatStock extends StockBase {
+  readonly kind: 'board' | 'rip' | 'rail' | 'cleat';
+  readonly width: Sourced<Ticks>;
+  readonly thickness: Sourced<Ticks>;
+  /** The longest clear span the builder allows this stock. */
+  readonly spanLimit?: Sourced<Ticks>;
+  /** For a rip: the board it is ripped from. */
+  readonly parent?: FlatStock;
+}
+
+/** Posts: by `along` the run and `through` it. */
+export interface PostStock extends StockBase {
+  readonly kind: 'post';
+  readonly along: Sourced<Ticks>;
+  readonly through: Sourced<Ticks>;
+}
+
+export type Stock = FlatStock | PostStock;
+
+/** The closing rule: which slat may be the last. */
+export type EndRule =
+  | { readonly kind: 'whole' }
+  | { readonly kind: 'anywhere' }
+  | { readonly kind: 'on'; readonly slat: string };
+
+/** What may be done so that the pattern fills its height; tried in the order written. */
+export type Remedy =
+  | { readonly kind: 'move-ends' }
+  | { readonly kind: 'gaps'; readonly low: Ticks; readonly high: Ticks }
+  | { readonly kind: 'short-repeat' }
+  | { readonly kind: 'rip-last'; readonly least?: Ticks }
+  | { readonly kind: 'change-width'; readonly slat: string; readonly width: Ticks }
+  | { readonly kind: 'trim'; readonly board?: FlatStock; readonly edge: 'top' | 'bottom' };
+
+/** A pattern with its parameters filled in. Reads top to bottom; upright, left to right from the front. */
+export interface PatternSpec {
+  readonly name: string;
+  readonly origin: Origin;
+  /** One whole repeat; `2 of strip` stands as two items with the same origin. */
+  readonly repeat: readonly Sourced<FlatStock>[];
+  readonly gap: Sourced<Ticks>;
+  /** Outside the first and last slat. */
+  readonly edgeGap: Sourced<Ticks>;
+  readonly end: Sourced<EndRule>;
+}
+
+/** Remedies asked for, and where: in the run or gate itself, else in its pattern. */
+export interface FitSpec {
+  readonly remedies: readonly Sourced<Remedy>[];
+  readonly origin: Origin;
+}
+
+/** How the pattern is turned before it is built. */
+export interface FlipSpec {
+  readonly upright: boolean;
+  /** Where the pattern's top edge goes when upright, as seen from the front. */
+  readonly topEdge: 'left' | 'right';
+  /** Top to bottom. */
+  readonly over: boolean;
+  readonly endForEnd: boolean;
+  readonly origin: Origin;
+}
+
+export type PostSpacing =
+  | { readonly kind: 'at-most'; readonly limit: Ticks; readonly measured: 'clear' | 'on-center' }
+  | { readonly kind: 'bays'; readonly count: number }
+  | { readonly kind: 'posts'; readonly count: number }
+  /** Faces nearest station 0 of the posts; the end posts are there whether listed or not. */
+  | { readonly kind: 'stations'; readonly stations: readonly Sourced<Ticks>[] };
+
+/** How slats meet what holds them. */
+export type Mounting = { readonly kind: 'between' } | { readonly kind: 'face'; readonly face: 'front' | 'back' };
+
+/** What a run and a gate leaf have in common: slats of a pattern in a frame. */
+export interface InfillSpec {
+  readonly pattern: PatternSpec;
+  readonly flip: FlipSpec;
+  readonly fit: FitSpec;
+  readonly mounting: Sourced<Mounting>;
+  /** Holds slats that stand between posts, rails or stiles; needed for `between` only. */
+  readonly cleat?: Sourced<FlatStock>;
+  readonly endGap: Sourced<Ticks>;
+}
+
+export interface GateSpec {
+  readonly name: string;
+  readonly origin: Origin;
+  /** Clear between gate posts. */
+  readonly opening: Sourced<Ticks>;
+  /** Where the opening begins: the face of the left gate post that looks into it. */
+  readonly station: Sourced<Ticks>;
+  readonly hinges: Sourced<'left' | 'right'>;
+  readonly opensTo?: Sourced<string>;
+  readonly hingeGap: Sourced<Ticks>;
+  readonly latchGap: Sourced<Ticks>;
+  readonly post: Sourced<PostStock>;
+  /** Stiles and rails: `width` is the face seen. */
+  readonly frame: Sourced<FlatStock>;
+  readonly brace?: Sourced<FlatStock>;
+  /** Above ground; the run's own when not stated. */
+  readonly bottom?: Sourced<Band>;
+  readonly height?: Sourced<Band>;
+  readonly infill: InfillSpec;
+}
+
+/** Everything needed to lay out one run, and nothing else: the unit of remembering. */
+export interface RunSpec {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly seenFrom: Sourced<string>;
+  /** Outside face to outside face of the end posts. */
+  readonly length: Sourced<Ticks>;
+  readonly post: Sourced<PostStock>;
+  readonly spacing: Sourced<PostSpacing>;
+  /** Below ground; half the height above ground when not stated (common practice). */
+  readonly embed?: Sourced<Ticks>;
+  /** Post tops above the top edge of the highest slat. */
+  readonly tops: Sourced<Ticks>;
+  /** Top edge of the highest slat above ground. */
+  readonly height: Sourced<Band>;
+  /** Lowest edge above ground. */
+  readonly bottom: Sourced<Band>;
+  /** Ground from the datum; up is positive. */
+  readonly ground: Sourced<Ticks>;
+  /** Carries upright slats, at top and bottom of each bay. */
+  readonly rail?: Sourced<FlatStock>;
+  readonly infill: InfillSpec;
+  readonly gates: readonly GateSpec[];
+  readonly measure: Measure;
+}
+
+/** A run that parses but cannot be worked out; `problems` of the job say why. */
+export interface BrokenRun {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly broken: true;
+}
+
+/** What is wrong with the text itself or with what it refers to, before any piece exists. */
+export interface Problem {
+  readonly code: string;
+  readonly origin: Origin;
+  /** Values for the message; texts and numbers only, so that messages can be made in any language. */
+  readonly args: Readonly<Record<string, string | number>>;
+  readonly related?: readonly { readonly origin: Origin; readonly note: string }[];
+}
+
+/** One file's job: plain immutable data, units resolved, references followed, defaults filled. */
+export interface Job {
+  readonly uri: string;
+  readonly name?: string;
+  readonly origin: Origin;
+  readonly measure: Sourced<Measure>;
+  /** The job's own demand for privacy. */
+  readonly privacy: {
+    /** Greatest share of open area seen straight on, 0 to 1. */
+    readonly seeThrough?: Sourced<number>;
+    readonly gap?: Sourced<Ticks>;
+  };
+  /** Stock stated in this file. */
+  readonly stock: readonly Stock[];
+  readonly runs: readonly (RunSpec | BrokenRun)[];
+  readonly problems: readonly Problem[];
+}
