@@ -1,8 +1,12 @@
-/** Lengths on a sheet are millimeters of the real thing, x right, y down; rounded to a hundredth. */
+/**
+ * What a picture is made of. Lengths on a sheet are millimeters of the real thing, x right, y down,
+ * rounded to a hundredth.
+ */
 
-/** How a group is drawn; the client and the paper theme give each style its pen and fill. */
+/** How a group is drawn; each theme gives every style its pen and fill (see `PENS`). */
 export type Style =
   | 'ground'
+  | 'hatch'
   | 'slat'
   | 'slat-cut'
   | 'post'
@@ -15,44 +19,75 @@ export type Style =
   | 'hidden'
   | 'leftover'
   | 'dimension'
-  | 'leader'
+  | 'tick'
+  | 'scale-bar'
   | 'swing';
 
-/** Where a piece lies in a group, so that a click or a cursor can find it: x, y, width, height. */
+/** x, y, width, height. */
+export type Box = readonly [x: number, y: number, width: number, height: number];
+
+/** Where a piece lies in a group, so that a click or a cursor can find it. */
 export interface Hit {
   readonly piece: string;
-  readonly box: readonly [number, number, number, number];
+  readonly box: Box;
+  /** Corners x, y, x, y ... of a piece that does not fill its box. */
+  readonly outline?: readonly number[];
 }
 
 /** Alike pieces of a bay are one path: few elements, cheap to move. */
 export interface Group {
   readonly key: string;
-  /** Changes whenever anything drawn in it changes. */
+  /** Changes whenever anything drawn in it, or any piece a click finds in it, changes. */
   readonly hash: string;
   readonly style: Style;
   /** SVG path data. */
   readonly path: string;
+  /** Hits of style `hidden` are for lighting a piece up; a click goes to what lies in front (see `pieceAt`). */
   readonly hits: readonly Hit[];
   /** Painted in order of depth, far things first. */
   readonly depth: number;
 }
 
+export type Anchor = 'start' | 'middle' | 'end';
+
+/** Moves a text off its point, in letters: along the line of writing, and up from it. */
+export type Shift = readonly [along: number, up: number];
+
 export interface Label {
   readonly key: string;
   readonly text: string;
+  /** The point it belongs to; the text itself stands off by `shift`, so that it keeps close at any size. */
   readonly x: number;
   readonly y: number;
-  readonly anchor: 'start' | 'middle' | 'end';
+  readonly anchor: Anchor;
   /** Degrees, counterclockwise; 0 or 90. */
   readonly turn: 0 | 90;
+  readonly shift: Shift;
+  /** A mark is written in a ring. */
   readonly kind: 'title' | 'dimension' | 'mark' | 'note';
   /** When two collide, the lower number stays. */
   readonly priority: number;
-  /** Room along the text before it touches its neighbors; wider text gives way. 0 for none. */
+  /** Room before it touches its neighbors: for its length, or for its height. 0 for no limit. */
   readonly room: number;
+  readonly roomFor: 'length' | 'height';
+  /** Where it goes, with a leader to its point, when its room is too small; without it, it is left out. */
+  readonly led?: { readonly anchor: Anchor; readonly shift: Shift };
 }
 
-/** One drawing: an elevation of a run with its gates, or of a gate leaf. */
+/** A label that is shown, and where, at a given size of letters. */
+export interface PlacedLabel {
+  readonly label: Label;
+  /** Where its baseline is anchored. */
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: Anchor;
+  /** Font size in sheet millimeters. */
+  readonly size: number;
+  /** From its point to the text: x, y, x, y. */
+  readonly leader?: readonly [number, number, number, number];
+}
+
+/** One drawing: an elevation of a run with its gates, or of a gate leaf. Groups and labels are in sheet order (see `sheetOrder`). */
 export interface View {
   readonly key: string;
   readonly run: string;
@@ -60,9 +95,9 @@ export interface View {
   /** The side it is seen from, named. */
   readonly side: string;
   readonly projection: 'elevation';
-  /** x, y, width, height of everything in it. */
-  readonly box: readonly [number, number, number, number];
-  /** Height of a letter, in sheet millimeters, at which labels were laid out. */
+  /** Everything in it, labels too. */
+  readonly box: Box;
+  /** Font size, in sheet millimeters, for which it was laid out. */
   readonly letter: number;
   readonly groups: readonly Group[];
   readonly labels: readonly Label[];
@@ -70,14 +105,26 @@ export interface View {
   readonly stale: boolean;
 }
 
+/** A view without its parts. */
+export type ViewFrame = Omit<View, 'groups' | 'labels'>;
+
 /** What changed between two states of the picture. */
 export interface Delta {
+  /** Version of the state it is to be applied to; 0 for none: then it holds all of the picture. */
   readonly base: number;
   readonly version: number;
   /** Views in the order they are shown, by key. */
   readonly order: readonly string[];
   /** Views that are new or whose frame (title, box, side, stale, letter) changed, without their parts. */
-  readonly views: readonly Omit<View, 'groups' | 'labels'>[];
-  readonly put: readonly { readonly view: string; readonly groups: readonly Group[]; readonly labels: readonly Label[] }[];
-  readonly drop: readonly { readonly view: string; readonly groups: readonly string[]; readonly labels: readonly string[] }[];
+  readonly views: readonly ViewFrame[];
+  readonly put: readonly {
+    readonly view: string;
+    readonly groups: readonly Group[];
+    readonly labels: readonly Label[];
+  }[];
+  readonly drop: readonly {
+    readonly view: string;
+    readonly groups: readonly string[];
+    readonly labels: readonly string[];
+  }[];
 }

@@ -1,0 +1,121 @@
+import { textWidth } from './text-width.ts';
+import type { Anchor, Label, PlacedLabel, Shift } from './view.ts';
+
+/** Above and below the baseline, in font sizes: capitals and digits, and the tails of letters. */
+const ABOVE = 0.76;
+const BELOW = 0.22;
+/** Clear space kept around every text, in letters. */
+const CLEAR = 0.15;
+/** Radius of the ring around a mark, in letters. */
+export const RING = 0.95;
+/** Middle of a capital above its baseline, in font sizes. */
+export const MIDDLE = 0.36;
+
+/** Left, top, right, bottom. */
+export type Bounds = readonly [number, number, number, number];
+
+/** Titles are a size larger. */
+export function sizeOf(kind: Label['kind'], letter: number): number {
+  return kind === 'title' ? 1.3 * letter : letter;
+}
+
+/**
+ * Which labels are shown when letters are `letter` sheet millimeters high, and where: by priority,
+ * none on another. A text too long for its room goes where it is led to, if it may, else it is left out.
+ */
+export function placeLabels(labels: readonly Label[], letter: number): PlacedLabel[] {
+  if (!(letter > 0) || !Number.isFinite(letter)) return [];
+  const taken = new Taken(4 * letter);
+  const placed: PlacedLabel[] = [];
+  const order = labels.every((label, i) => i === 0 || (labels[i - 1] as Label).priority <= label.priority)
+    ? labels
+    : [...labels].sort((a, b) => a.priority - b.priority);
+  for (const label of order) {
+    if (label.text === '' || !Number.isFinite(label.x) || !Number.isFinite(label.y)) continue;
+    const size = sizeOf(label.kind, letter);
+    const width = textWidth(label.text) * size;
+    const needed = label.roomFor === 'height' ? size : width + 0.5 * letter;
+    const fits = label.room === 0 || needed <= label.room;
+    if (!fits && !label.led) continue;
+    const { anchor, shift } = fits || !label.led ? label : label.led;
+    const one = at(label, anchor, shift, letter, size, !fits);
+    if (taken.take(boundsOf(one, letter, CLEAR * letter))) placed.push(one);
+  }
+  return placed;
+}
+
+function at(
+  label: Label,
+  anchor: Anchor,
+  [along, up]: Shift,
+  letter: number,
+  size: number,
+  led: boolean,
+): PlacedLabel {
+  const point = (a: number, u: number): [number, number] =>
+    label.turn === 0
+      ? [label.x + a * letter, label.y - u * letter]
+      : [label.x - u * letter, label.y - a * letter];
+  const [x, y] = point(along, up);
+  if (!led) return { label, x, y, anchor, size };
+  const [x0, y0] = point(0, 0.12);
+  const [x1, y1] = point(anchor === 'middle' ? along : along * 0.8, up - 0.2);
+  return { label, x, y, anchor, size, leader: [x0, y0, x1, y1] };
+}
+
+/** The room a placed label takes on the sheet, `clear` more on every side; a mark's with its ring. */
+export function boundsOf(placed: PlacedLabel, letter: number, clear = 0): Bounds {
+  const { label, x, y, anchor, size } = placed;
+  const width = textWidth(label.text) * size;
+  if (label.kind === 'mark') {
+    const r = RING * letter + clear;
+    const middle = y - MIDDLE * size;
+    const half = Math.max(r, width / 2 + clear);
+    return [x - half, middle - r, x + half, middle + r];
+  }
+  const from = (anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width) - clear;
+  const to = from + width + 2 * clear;
+  const above = ABOVE * size + clear;
+  const below = BELOW * size + clear;
+  return label.turn === 0
+    ? [x + from, y - above, x + to, y + below]
+    : [x - above, y - to, x + below, y - from];
+}
+
+/** Boxes taken so far, in square cells so that only neighbors are compared. */
+class Taken {
+  private readonly cell: number;
+  private readonly cells = new Map<string, Bounds[]>();
+
+  constructor(cell: number) {
+    this.cell = cell;
+  }
+
+  /** Takes a box, unless it touches one already taken. */
+  take(box: Bounds): boolean {
+    const keys = this.keysOf(box);
+    for (const key of keys) {
+      for (const other of this.cells.get(key) ?? []) {
+        if (box[0] < other[2] && other[0] < box[2] && box[1] < other[3] && other[1] < box[3]) return false;
+      }
+    }
+    for (const key of keys) {
+      const list = this.cells.get(key);
+      if (list) list.push(box);
+      else this.cells.set(key, [box]);
+    }
+    return true;
+  }
+
+  private keysOf(box: Bounds): string[] {
+    const keys: string[] = [];
+    const last = Math.floor(box[3] / this.cell);
+    const right = Math.floor(box[2] / this.cell);
+    for (let row = Math.floor(box[1] / this.cell); row <= last; row++) {
+      for (let column = Math.floor(box[0] / this.cell); column <= right; column++) {
+        keys.push(`${column},${row}`);
+      }
+    }
+    return keys;
+  }
+}

@@ -1,0 +1,95 @@
+import type { Solid } from '../layout/index.ts';
+import { TICKS_PER_MM } from '../units/index.ts';
+
+/**
+ * Takes a point in the run's frame, in ticks, to the sheet: x right and y down in millimeters, and how
+ * far away it lies. Any map that keeps straight lines straight will do: an elevation from another
+ * side, a plan, a section, a perspective.
+ */
+export type Projection = (
+  x: number,
+  y: number,
+  z: number,
+) => readonly [x: number, y: number, away: number];
+
+/** The run seen from its front: station 0 at the left, what is toward the back farther away. */
+export const FROM_FRONT: Projection = (x, y, z) => [x / TICKS_PER_MM, -z / TICKS_PER_MM, y / TICKS_PER_MM];
+
+/** Silhouette of a convex solid, and how far away it begins and ends. */
+export interface Silhouette {
+  readonly x0: number;
+  readonly y0: number;
+  readonly x1: number;
+  readonly y1: number;
+  /** Corners x, y, x, y ... around it; undefined when it fills its box. */
+  readonly outline?: readonly number[];
+  readonly near: number;
+  readonly far: number;
+}
+
+/** Nearer than this two edges are one, in millimeters. */
+const SAME = 0.005;
+
+/** The silhouette of a convex solid: the convex hull of its projected corners. */
+export function project(solid: Solid, projection: Projection): Silhouette {
+  const points: number[] = [];
+  let x0 = Infinity;
+  let y0 = Infinity;
+  let x1 = -Infinity;
+  let y1 = -Infinity;
+  let near = Infinity;
+  let far = -Infinity;
+  for (const vertex of solid.vertices) {
+    const [x, y, away] = projection(vertex[0], vertex[1], vertex[2]);
+    points.push(x, y);
+    if (x < x0) x0 = x;
+    if (x > x1) x1 = x;
+    if (y < y0) y0 = y;
+    if (y > y1) y1 = y;
+    if (away < near) near = away;
+    if (away > far) far = away;
+  }
+  const outline = fillsBox(points, x0, y0, x1, y1) ? undefined : hull(points);
+  return { x0, y0, x1, y1, outline, near, far };
+}
+
+function fillsBox(points: readonly number[], x0: number, y0: number, x1: number, y1: number): boolean {
+  let corners = 0;
+  for (let i = 0; i < points.length; i += 2) {
+    const x = points[i] as number;
+    const y = points[i + 1] as number;
+    const left = x - x0 < SAME;
+    const top = y - y0 < SAME;
+    if (!left && x1 - x > SAME) return false;
+    if (!top && y1 - y > SAME) return false;
+    corners |= 1 << ((left ? 0 : 1) + (top ? 0 : 2));
+  }
+  return corners === 15;
+}
+
+/** Convex hull of points x, y, x, y ... (monotone chain), corners that lie on a straight edge left out. */
+export function hull(points: readonly number[]): number[] {
+  const order: (readonly [number, number])[] = [];
+  for (let i = 0; i < points.length; i += 2) order.push([points[i] as number, points[i + 1] as number]);
+  order.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const lower = halfHull(order);
+  const upper = halfHull(order.reverse());
+  return [...lower, ...upper].flat();
+}
+
+function halfHull(order: readonly (readonly [number, number])[]): (readonly [number, number])[] {
+  const chain: (readonly [number, number])[] = [];
+  for (const point of order) {
+    while (chain.length >= 2) {
+      const [ax, ay] = chain[chain.length - 2] as readonly [number, number];
+      const [bx, by] = chain[chain.length - 1] as readonly [number, number];
+      const turn = (bx - ax) * (point[1] - ay) - (by - ay) * (point[0] - ax);
+      // A corner less than SAME off the straight line is no corner.
+      if (turn > SAME * Math.hypot(point[0] - ax, point[1] - ay)) break;
+      chain.pop();
+    }
+    chain.push(point);
+  }
+  chain.pop();
+  return chain;
+}
