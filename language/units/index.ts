@@ -1,0 +1,23 @@
+// Lengths and angles: whole ticks, their spellings read and written, rounding and even spreading.
+// Pure and self-contained: this folder imports nothing from outside itself, knows no syntax tree and no job.
+
+export { degrees, formatDegrees } from './angle.ts';
+export { formatLength, spellLength } from './format-length.ts';
+export { LENGTH_PATTERN } from './length-pattern.ts';
+export { IMPERIAL, METRIC, type Measure, type MeasureUnit } from './measure.ts';
+export { parseLength } from './parse-length.ts';
+export type { LengthProblem, ParsedLength, RefusedLength, StatedLength } from './parsed-length.ts';
+export { ceilToStep, floorToStep, roundToStep } from './round.ts';
+export { spreadEvenly } from './spread.ts';
+export {
+  feet,
+  inches,
+  LONGEST,
+  mm,
+  TICKS_PER_FOOT,
+  TICKS_PER_INCH,
+  TICKS_PER_MM,
+  type Ticks,
+  toInches,
+  toMm,
+} from './ticks.ts';
