@@ -66,7 +66,14 @@ export interface TextChange {
   readonly text: string;
 }
 
-export type ChoiceKind = 'as-drawn' | 'move-ends' | 'gaps' | 'short-repeat' | 'rip-last' | 'change-width' | 'trim';
+export type ChoiceKind =
+  | 'as-drawn'
+  | 'move-ends'
+  | 'gaps'
+  | 'short-repeat'
+  | 'rip-last'
+  | 'change-width'
+  | 'trim';
 
 /** One way to make the pattern fill its height, with everything needed to build it. */
 export interface FitChoice {
@@ -75,15 +82,17 @@ export interface FitChoice {
   readonly count: number;
   /** Gap as laid out before the last tick is spread. */
   readonly gap: number;
-  /** Space from the first edge of the opening to the first slat, and from the last slat to the last edge. */
+  /** Space from the first edge to the first piece, trim or slat, and from the last piece to the last edge. */
   readonly lead: Ticks;
   readonly tail: Ticks;
-  /** Changed ends of the infill, for level slats: bottom clearance and height above ground. */
+  /** Ends of the infill as built, for level slats: bottom clearance and height above ground. */
   readonly bottom?: Ticks;
   readonly height?: Ticks;
   /** Width of the last slat when ripped, of the changed slat, or of the trim board. */
   readonly width?: Ticks;
+  /** The stock of that slat or board. */
   readonly slat?: string;
+  /** Where the trim goes; upright, `top` is the edge where the pattern begins. */
   readonly edge?: 'top' | 'bottom';
   /** What the eye sees: largest change of any gap from the nominal one. */
   readonly gapChange: Ticks;
