@@ -1,0 +1,89 @@
+import type { GeometryArgs } from '../layout/index.ts';
+import { GEOMETRY } from './define.ts';
+import { defineFamily } from './family.ts';
+
+/** What cannot be built as written; found while laying out a run, told here. */
+export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY, {
+  'no-size': { message: (a) => `The ${a.what} has no size. Write a length greater than nothing.` },
+  'no-height': {
+    message: (a) => `The top, at ${a.height}, is not above the bottom, at ${a.bottom}. Raise the height or lower the bottom.`,
+  },
+  'posts-overlap': {
+    message: (a) => `A post at ${a.station} would stand in the one before it, which reaches to ${a.until}. Move one of them.`,
+  },
+  'gate-too-wide': {
+    message: (a) =>
+      `Gate ${a.gate} with an opening of ${a.opening} and its two posts takes more than the ${a.room} there is. ` +
+      'Make the opening narrower or the run longer.',
+  },
+  'gate-outside': {
+    message: (a) =>
+      `Gate ${a.gate} with its posts reaches from ${a.from} to ${a.to}; the run is ${a.length} long. ` +
+      'Move the opening so that both gate posts stand in the run.',
+  },
+  'gates-overlap': {
+    message: (a) => `Gate ${a.second} begins before the opening of ${a.first} ends at ${a.until}. Move one of them.`,
+  },
+  'post-in-opening': {
+    message: (a) => `A post is stated at ${a.station}, in the opening of gate ${a.gate}. Leave it out, or move the gate.`,
+  },
+  'stations-order': {
+    message: (a) => `Station ${a.station} comes after ${a.before}. Write the stations from the smallest to the greatest.`,
+  },
+  'station-outside': {
+    message: (a) => `A post at ${a.station} is past the end of the run, which is ${a.length} long.`,
+  },
+  'no-room': {
+    message: (a) => `There is no room for ${a.posts} more posts between ${a.from} and ${a.to}. Ask for fewer.`,
+  },
+  'spacing-too-small': {
+    message: (a) => `Posts at most ${a.limit} apart would stand in one another. Allow more between them.`,
+  },
+  'too-few-bays': {
+    message: (a) => `${a.asked} bays are asked for; with its gates this run has at least ${a.least}.`,
+  },
+  'too-few-posts': {
+    message: (a) => `${a.asked} posts are asked for; with its gates this run has at least ${a.least}.`,
+  },
+  'too-many-posts': {
+    message: (a) => `That makes more than ${a.most} posts. Is a spacing or the length mistyped?`,
+  },
+  'too-many-pieces': {
+    message: (a) => `That makes ${a.count} pieces; at most ${a.most} are laid out in one run. Is a width or a gap mistyped?`,
+  },
+  'bay-too-narrow': {
+    message: (a) =>
+      `Bay ${a.bay} is ${a.clear} clear; the slats' ends and what holds them need ${a.needs}. Set the posts farther apart.`,
+  },
+  'too-low-for-rails': {
+    message: (a) => `Between bottom and top there is ${a.height}; the two rails and the slats between them need ${a.needs}.`,
+  },
+  'rails-missing': {
+    message: (a) => `Upright slats in ${a.run} need rails to carry them. Write \`rails\` with the name of a rail.`,
+  },
+  'cleats-missing': {
+    message: (a) =>
+      `Slats of ${a.name} stand between what holds them and need cleats. Write \`cleats\` with the name of a cleat, ` +
+      'or put the slats on a face.',
+  },
+  'cleats-miss': {
+    message: (a) =>
+      `The ${a.holder} is ${a.thickness} through; beside a slat ${a.slat} thick a cleat would touch nothing. ` +
+      'Use a deeper section or thinner slats.',
+  },
+  'end-gap-too-wide': {
+    message: (a) =>
+      `With an end gap of ${a.gap} the slats miss the ${a.holder}, which is ${a.width} wide there. Make the end gap smaller.`,
+  },
+  'leaf-too-small': {
+    message: (a) =>
+      `The leaf of ${a.gate}, ${a.width} by ${a.height}, has no inside: its frame needs ${a.needsWidth} by ${a.needsHeight}.`,
+  },
+  'brace-no-room': {
+    message: (a) =>
+      `Behind the slats and cleats of ${a.gate} there is ${a.room}; the brace is ${a.needs} thick. ` +
+      'Use a thinner brace, a deeper frame, slats on the face, or `brace none` with a cable.',
+  },
+  'brace-too-wide': { message: (a) => `The brace of ${a.gate}, ${a.width} wide, does not go into its frame.` },
+  'pieces-overlap': { message: (a) => `${a.first} and ${a.second} are in the same place.` },
+});

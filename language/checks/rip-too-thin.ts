@@ -1,0 +1,46 @@
+import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
+import { commonPractice, type RunCheck } from './define.ts';
+import { infillsOf } from './infills.ts';
+
+/** No strip narrower than this: it splits when fastened and looks like a mistake. */
+const NARROWEST = { imperial: inches(1.5), metric: mm(40) };
+
+/** A slat ripped for the fit that comes out narrower than 1-1/2" (40 mm) or than half its width. */
+export const ripTooThin: RunCheck = {
+  kind: {
+    code: 'rip-too-thin',
+    severity: 'warning',
+    stage: 'layout',
+    basis: commonPractice('a ripped last slat is no narrower than 1-1/2" (40 mm), nor than half its width'),
+    message: (a) =>
+      `The ripped ${a.slat} comes out ${a.width} wide; under ${a.least} it splits easily and looks like a mistake. ` +
+      'Close the pattern another way, or start with fewer slats.',
+  },
+  check: (run, job) => {
+    const metric = !['feet', 'inches'].includes(job.measure.value.unit);
+    return infillsOf(run).flatMap((infill) => {
+      const full = new Map(infill.spec.pattern.repeat.map(({ value }) => [value.name, value.width.value]));
+      const thin = infill.slats.filter((slat) => {
+        return slat.cut.ripped && slat.cut.width < leastOf(full.get(slat.cut.stock), metric);
+      });
+      const [first] = thin;
+      if (!first) return [];
+      return [
+        {
+          code: 'rip-too-thin',
+          at: infill.spec.fit.remedies[0] ? infill.spec.fit.origin : infill.spec.fill,
+          args: {
+            slat: first.cut.stock,
+            width: formatLength(first.cut.width, job.measure.value),
+            least: formatLength(leastOf(full.get(first.cut.stock), metric), job.measure.value),
+          },
+          pieces: thin.map((slat) => slat.key),
+        },
+      ];
+    });
+  },
+};
+
+function leastOf(full: Ticks | undefined, metric: boolean): Ticks {
+  return Math.max(metric ? NARROWEST.metric : NARROWEST.imperial, (full ?? 0) / 2);
+}

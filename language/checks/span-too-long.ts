@@ -1,0 +1,79 @@
+import { clearSpan } from '../figures/index.ts';
+import type { Piece, RunLayout } from '../layout/index.ts';
+import type { FlatStock } from '../model/index.ts';
+import { formatLength, type Ticks } from '../units/index.ts';
+import { commonPractice, type RunCheck } from './define.ts';
+import type { Finding } from './finding.ts';
+import { type Infill, infillsOf } from './infills.ts';
+
+/**
+ * How many times its thickness a wooden slat, flat between two supports, may span: bending out of
+ * plane under 15 psf to a limit of L/180, E = 1.1 million psi (cedar), gives L = 72 t, whatever its
+ * width, from 5 w L^4 / 384 E I. A rule of thumb; no code value.
+ */
+export const SPAN_OVER_THICKNESS = 72;
+
+/** A slat whose supports stand farther apart than its stock allows, or than the rule of thumb. */
+export const spanTooLong: RunCheck = {
+  kind: {
+    code: 'span-too-long',
+    severity: 'warning',
+    stage: 'layout',
+    basis: commonPractice(
+      `clear span at most ${SPAN_OVER_THICKNESS} times the thickness for wood (15 psf, L/180, E 1.1 million psi), ` +
+        'where the stock states no "span at most" of its own',
+    ),
+    message: (a) =>
+      `${a.slat} spans ${a.span} between supports; ${a.limit} is the most ${a.rule}. ` +
+      'Set the supports closer, use thicker slats, or add a mid support.',
+  },
+  check: (run, job) => {
+    const byKey = new Map(run.pieces.map((piece) => [piece.key, piece]));
+    return infillsOf(run).flatMap((infill) => {
+      const findings: Finding[] = [];
+      for (const stock of new Set(infill.spec.pattern.repeat.map((item) => item.value))) {
+        const { limit, rule } = limitOf(stock);
+        const worst = widestSpan(infill, stock, byKey);
+        if (!worst || limit === undefined || worst.span <= limit) continue;
+        findings.push({
+          code: 'span-too-long',
+          at: placeOf(run, infill),
+          args: {
+            slat: stock.name,
+            span: formatLength(worst.span, job.measure.value),
+            limit: formatLength(limit, job.measure.value),
+            rule,
+          },
+          pieces: [worst.slat.key],
+          related: stock.spanLimit ? [{ at: stock.spanLimit.origin, note: 'the limit stands here' }] : [],
+        });
+      }
+      return findings;
+    });
+  },
+};
+
+function limitOf(stock: FlatStock): { limit?: Ticks; rule: string } {
+  if (stock.spanLimit) return { limit: stock.spanLimit.value, rule: 'its stock allows' };
+  if ((stock.material?.kind.value ?? 'wood') !== 'wood') return { rule: 'unknown' };
+  return {
+    limit: SPAN_OVER_THICKNESS * stock.thickness.value,
+    rule: `by the rule of ${SPAN_OVER_THICKNESS} times its thickness`,
+  };
+}
+
+function widestSpan(infill: Infill, stock: FlatStock, byKey: ReadonlyMap<string, Piece>) {
+  let worst: { slat: Piece; span: Ticks } | undefined;
+  for (const slat of infill.slats) {
+    if (slat.cut.stock !== stock.name) continue;
+    const span = clearSpan(slat, byKey);
+    if (!worst || span > worst.span) worst = { slat, span };
+  }
+  return worst;
+}
+
+/** Posts decide how far level slats span; height decides it for upright ones. */
+function placeOf(run: RunLayout, infill: Infill) {
+  if (infill.leaf) return infill.leaf.spec.origin;
+  return infill.spec.flip.upright ? run.spec.height.origin : run.spec.spacing.origin;
+}
