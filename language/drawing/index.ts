@@ -4,4 +4,20 @@
  *
  * Lives here: what is drawn and where. Does not live here: calculation of pieces, the editor, the DOM.
  */
+export type { Chain, ChainSide } from './chains.ts';
+export { applyDelta, diffViews } from './delta.ts';
+export { elevationOf, runLetter } from './elevation.ts';
+export { hitsOf, pieceAt } from './find-piece.ts';
+export { leafChains } from './leaf-chains.ts';
+export { leafElevation, leafLetter } from './leaf-elevation.ts';
+export { FONT_STACK } from './paper-theme.ts';
+export { outlinePath, rectPath } from './path-text.ts';
+export { type Fill, type Ink, PENS, type Pen } from './pens.ts';
+export { type Bounds, boundsOf, placeLabels } from './place-labels.ts';
+export { dimensionChains } from './run-chains.ts';
+export { arrangeSheet, type Sheet, type SheetPlace } from './sheet.ts';
+export { groupElement, labelElements, type SvgElement } from './svg-mapping.ts';
+export { textWidth } from './text-width.ts';
 export type * from './view.ts';
+export { asStale, viewsOf } from './views.ts';
+export { escapeXml, writeSvg } from './write-svg.ts';

@@ -14,9 +14,7 @@ function corners(seen: Silhouette): readonly number[] {
 
 /** Whether two silhouettes' boxes share an area. */
 export function overlap(a: Silhouette, b: Silhouette): boolean {
-  return (
-    a.x0 < b.x1 - MARGIN && b.x0 < a.x1 - MARGIN && a.y0 < b.y1 - MARGIN && b.y0 < a.y1 - MARGIN
-  );
+  return a.x0 < b.x1 - MARGIN && b.x0 < a.x1 - MARGIN && a.y0 < b.y1 - MARGIN && b.y0 < a.y1 - MARGIN;
 }
 
 /** Things in front of `seen` that may hide some of it. */
@@ -76,12 +74,7 @@ export function hiddenEdges(
       if (span) spans.push(span);
     }
     for (const [from, to] of joined(spans, JOIN / length)) {
-      lines.push([
-        ax + (bx - ax) * from,
-        ay + (by - ay) * from,
-        ax + (bx - ax) * to,
-        ay + (by - ay) * to,
-      ]);
+      lines.push([ax + (bx - ax) * from, ay + (by - ay) * from, ax + (bx - ax) * to, ay + (by - ay) * to]);
     }
   }
   return lines;

@@ -6,11 +6,7 @@ import { TICKS_PER_MM } from '../units/index.ts';
  * far away it lies. Any map that keeps straight lines straight will do: an elevation from another
  * side, a plan, a section, a perspective.
  */
-export type Projection = (
-  x: number,
-  y: number,
-  z: number,
-) => readonly [x: number, y: number, away: number];
+export type Projection = (x: number, y: number, z: number) => readonly [x: number, y: number, away: number];
 
 /** The run seen from its front: station 0 at the left, what is toward the back farther away. */
 export const FROM_FRONT: Projection = (x, y, z) => [x / TICKS_PER_MM, -z / TICKS_PER_MM, y / TICKS_PER_MM];

@@ -1,0 +1,60 @@
+import { toMm } from '../units/index.ts';
+import type { Chain } from './chains.ts';
+import { hundredth } from './path-text.ts';
+import { MIDDLE } from './place-labels.ts';
+import type { Label } from './view.ts';
+
+/** What goes first where room is short; narrow intervals of a kind go before wide ones. */
+const PRIORITY: Readonly<Record<Chain['kind'], number>> = {
+  overall: 10,
+  posts: 20,
+  heights: 20,
+  gate: 30,
+  frame: 40,
+  slats: 60,
+};
+
+/** Above its line; and where there is no room, another row out, with a leader. */
+const ON_LINE = 0.32;
+const LED = 1.7;
+const ASIDE = 0.75;
+
+/** The texts of a chain whose line runs at `line` (sheet y of a level line, x of an upright one). */
+export function chainLabels(prefix: string, chain: Chain, line: number): Label[] {
+  const at = chain.at.map(toMm);
+  return chain.texts.map((text, i) => {
+    const from = at[i] as number;
+    const to = at[i + 1] as number;
+    const middle = (from + to) / 2;
+    const [x, y] = chain.side === 'top' ? [middle, line] : [line, -middle];
+    const common = {
+      key: `${prefix}/${chain.key}/${i + 1}`,
+      text,
+      x: hundredth(x),
+      y: hundredth(y),
+      kind: 'dimension' as const,
+      priority: PRIORITY[chain.kind] + widthRank(to - from),
+      room: hundredth(to - from),
+    };
+    if (chain.side === 'right') {
+      // Written level beside the line, row by row: the row must be high enough.
+      return { ...common, anchor: 'start', turn: 0, shift: [0.7, -MIDDLE], roomFor: 'height' };
+    }
+    const turn = chain.side === 'top' ? 0 : 90;
+    const inline = { ...common, anchor: 'middle', turn, shift: [0, ON_LINE], roomFor: 'length' } as const;
+    if (chain.kind === 'slats') return inline;
+    return { ...inline, led: ledFrom(i, chain.texts.length) };
+  });
+}
+
+/** A text led out of its interval leans inward at the ends of the chain, clear of what is outside. */
+function ledFrom(i: number, count: number): NonNullable<Label['led']> {
+  if (i === 0 && count > 1) return { anchor: 'start', shift: [ASIDE, LED] };
+  if (i === count - 1 && count > 1) return { anchor: 'end', shift: [-ASIDE, LED] };
+  return { anchor: 'middle', shift: [0, LED] };
+}
+
+/** Intervals alike in width rank alike: 0 for the widest things, up to 9. */
+function widthRank(mm: number): number {
+  return Math.max(0, Math.min(9, Math.round(9 - 1.5 * Math.log2(Math.max(1, mm / 10)))));
+}

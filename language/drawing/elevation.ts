@@ -1,0 +1,83 @@
+import type { RunLayout } from '../layout/index.ts';
+import { type Measure, toMm } from '../units/index.ts';
+import { compose } from './compose.ts';
+import { drawChains } from './draw-chains.ts';
+import { gateSign } from './gate-sign.ts';
+import { ground } from './ground.ts';
+import { bayLeftovers, leafLeftover } from './leftover.ts';
+import { letterFor } from './letter.ts';
+import { pieceGroups, type Seen, see } from './piece-groups.ts';
+import type { Bounds } from './place-labels.ts';
+import { FROM_FRONT } from './project.ts';
+import { remembered } from './remember.ts';
+import { dimensionChains } from './run-chains.ts';
+import { runMarks, stationZero } from './run-marks.ts';
+import { titleBlock } from './title-block.ts';
+import type { View } from './view.ts';
+
+/**
+ * The run with its gates, seen from its front, dimensioned in `measure`. `letter` is the font size in
+ * sheet millimeters; when not given it follows from the run's own size (`runLetter`). Remembered for
+ * each run laid out.
+ */
+export function elevationOf(run: RunLayout, measure: Measure, letter = runLetter(run)): View {
+  return remembered(run, 'elevation', measure, letter, () => drawElevation(run, measure, letter));
+}
+
+/** Size of letters that suits a run alone on a sheet. */
+export function runLetter(run: RunLayout, reading?: 'screen' | 'paper'): number {
+  const height = Math.max(0, run.postTop - run.ground) + Math.max(0, run.embed.value);
+  return letterFor(toMm(run.spec.length.value), toMm(height), reading);
+}
+
+function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
+  const level = -toMm(run.ground);
+  const seen = see(run.pieces, FROM_FRONT);
+  const object = objectBounds(run, seen, level);
+  const foot = Math.max(level, ...seen.filter((one) => one.piece.role === 'post').map((one) => one.y1));
+  const length = toMm(run.spec.length.value);
+  const pieces = {
+    groups: [
+      ...pieceGroups(seen, level),
+      ...run.leaves.map((leaf) => gateSign(run.key, leaf)),
+      ...bayLeftovers(run),
+      ...run.leaves.flatMap((leaf) => leafLeftover(run, leaf, `${run.key}/${leaf.gate}`)),
+    ],
+    labels: [],
+    bounds: [object[0], object[1], object[2], foot] as const,
+  };
+  const chains = drawChains(run.key, dimensionChains(run, measure), object, letter);
+  const posts = chains.labels.find((label) => label.key === `${run.key}/posts/1`);
+  const marks = runMarks(run, level, foot, letter);
+  const side = run.spec.seenFrom.value;
+  const titles = { title: `Elevation of ${run.spec.name}`, notes: [`seen from ${side}`] };
+  return compose(
+    {
+      key: run.key,
+      run: run.key,
+      title: `Elevation of ${run.spec.name}, seen from ${side}`,
+      side,
+      projection: 'elevation',
+      letter,
+    },
+    [
+      pieces,
+      ground(run.key, 0, length, level, letter),
+      chains,
+      ...(posts ? [stationZero(run.key, posts.y, letter)] : []),
+      marks,
+      titleBlock(run.key, titles, 0, length, marks.bounds[3] + 1.4 * letter, measure, letter),
+    ],
+  );
+}
+
+/** What dimensions stand clear of: all pieces above the ground, and the run's own length. */
+function objectBounds(run: RunLayout, seen: readonly Seen[], level: number): Bounds {
+  let [x0, y0, x1] = [0, level, toMm(run.spec.length.value)];
+  for (const one of seen) {
+    if (one.x0 < x0) x0 = one.x0;
+    if (one.x1 > x1) x1 = one.x1;
+    if (one.y0 < y0) y0 = one.y0;
+  }
+  return [x0, y0, x1, level];
+}

@@ -1,0 +1,99 @@
+import type { Piece, RunLayout } from '../layout/index.ts';
+import type { Measure, Ticks } from '../units/index.ts';
+import { type Chain, chain } from './chains.ts';
+import { extentOf } from './extent.ts';
+
+/**
+ * The dimension strings of a run: lengths from station 0, heights from the ground.
+ * Chains of no extent are left out, so that a run with faults is still drawn.
+ */
+export function dimensionChains(run: RunLayout, measure: Measure): Chain[] {
+  const length = run.spec.length.value;
+  const foot = Math.min(run.ground, ...postFeet(run));
+  const lengths = (parts: Pick<Chain, 'key' | 'parent' | 'kind'>, at: readonly Ticks[]) =>
+    chain({ ...parts, side: 'top' }, at, 0, measure);
+  const heights = (parts: Pick<Chain, 'key' | 'parent' | 'kind' | 'side'>, at: readonly Ticks[]) =>
+    chain(parts, at, run.ground, measure);
+  const posts = run.posts.flatMap((post) => [post.from, post.to]).filter((x) => x > 0 && x < length);
+  const all = [
+    lengths({ key: 'length', kind: 'overall' }, [0, length]),
+    lengths({ key: 'posts', kind: 'posts', parent: 'length' }, [0, ...posts, length]),
+    ...run.leaves.map((leaf) => {
+      const bay = run.bays.find((one) => one.number === leaf.bay);
+      const [from, to] = bay ? [bay.from, bay.to] : [leaf.x0, leaf.x1];
+      const edges = [leaf.x0, leaf.x1].filter((x) => x > from && x < to);
+      return lengths({ key: `gate-${leaf.gate}`, kind: 'gate', parent: 'posts' }, [from, ...edges, to]);
+    }),
+    ...uprightChains(run, measure),
+    heights({ key: 'height', kind: 'overall', side: 'left' }, [foot, run.ground, run.top, run.postTop]),
+    heights({ key: 'infill', kind: 'heights', side: 'left', parent: 'height' }, [
+      run.ground,
+      run.bottom,
+      run.top,
+    ]),
+    ...levelChain(run, measure),
+  ];
+  return all.filter((one) => one.at.length > 1);
+}
+
+function postFeet(run: RunLayout): Ticks[] {
+  return run.pieces.flatMap((piece) => (piece.role === 'post' ? [extentOf(piece.solid).z0] : []));
+}
+
+/** Slats and gaps of the level bays, which share their lines: taken from the first bay that has any. */
+function levelChain(run: RunLayout, measure: Measure): Chain[] {
+  if (run.spec.infill.flip.upright) return [];
+  const slats = slatsByBay(run).values().next().value ?? [];
+  if (slats.length === 0) return [];
+  const edges = slats.flatMap((slat) => {
+    const { z0, z1 } = extentOf(slat.solid);
+    return [z0, z1].filter((z) => z > run.bottom && z < run.top);
+  });
+  return [
+    chain(
+      { key: 'slats', kind: 'slats', side: 'right', parent: 'infill' },
+      [run.bottom, ...edges, run.top],
+      run.ground,
+      measure,
+    ),
+  ];
+}
+
+/** Slats and gaps along the first bay of each clear width that occurs: bays alike have them alike. */
+function uprightChains(run: RunLayout, measure: Measure): Chain[] {
+  if (!run.spec.infill.flip.upright) return [];
+  const slats = slatsByBay(run);
+  const shown = new Set<Ticks>();
+  const chains: Chain[] = [];
+  for (const bay of run.bays) {
+    const own = slats.get(bay.number);
+    if (!own || bay.gate !== undefined || shown.has(bay.clear)) continue;
+    shown.add(bay.clear);
+    const edges = own.flatMap((slat) => {
+      const { x0, x1 } = extentOf(slat.solid);
+      return [x0, x1];
+    });
+    const within = edges.filter((x) => x > bay.from && x < bay.to);
+    chains.push(
+      chain(
+        { key: `slats-${bay.number}`, kind: 'slats', side: 'top', parent: 'posts' },
+        [bay.from, ...within, bay.to],
+        0,
+        measure,
+      ),
+    );
+  }
+  return chains;
+}
+
+function slatsByBay(run: RunLayout): Map<number, Piece[]> {
+  const bays = new Map<number, Piece[]>();
+  for (const piece of run.pieces) {
+    if (piece.role !== 'slat' && piece.role !== 'trim') continue;
+    if (piece.gate !== undefined || piece.bay === undefined) continue;
+    const list = bays.get(piece.bay);
+    if (list) list.push(piece);
+    else bays.set(piece.bay, [piece]);
+  }
+  return bays;
+}
