@@ -1,6 +1,8 @@
-import type { GateSpec, Origin, Problem, RunSpec, Sourced } from '../model/index.ts';
+import type { GateSpec, Origin, Problem, RunSpec, Sourced, TextChange } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import type { Piece } from './piece.ts';
+
+export type { TextChange } from '../model/index.ts';
 
 /** Where the run's local coordinates stand in the job: only these are floats. */
 export interface Frame {
@@ -56,14 +58,6 @@ export interface Opening {
   readonly between: boolean;
   /** Depth in the direction of view: the lesser thickness of the two slats. */
   readonly depth: Ticks;
-}
-
-/** A change of the text: put `text` at the statement `at`, or as a new last statement of the block `at`. */
-export interface TextChange {
-  readonly uri: string;
-  readonly path: string;
-  readonly place: 'replace' | 'append';
-  readonly text: string;
 }
 
 export type ChoiceKind =

@@ -1,5 +1,7 @@
 import type { Measure, Ticks } from '../units/index.ts';
 
+export type { TextChange } from '../grammar/index.ts';
+
 /**
  * Where a value comes from. `path` names a node of the syntax tree by names, never by positions in
  * the file (see `nodePath` in grammar/), so that a line inserted above disturbs nothing; it is
@@ -83,6 +85,8 @@ export interface PatternSpec {
   readonly gap: Sourced<Ticks>;
   /** Outside the first and last slat. */
   readonly edgeGap: Sourced<Ticks>;
+  /** The edge gap is stated as half the gap, so that it follows when a fit changes the gaps. */
+  readonly edgeHalf?: boolean;
   readonly end: Sourced<EndRule>;
 }
 
@@ -116,6 +120,8 @@ export type Mounting = { readonly kind: 'between' } | { readonly kind: 'face'; r
 /** What a run and a gate leaf have in common: slats of a pattern in a frame. */
 export interface InfillSpec {
   readonly pattern: PatternSpec;
+  /** The statement that asks for the pattern, here or, for a gate that states none, in its run. */
+  readonly fill: Origin;
   readonly flip: FlipSpec;
   readonly fit: FitSpec;
   readonly mounting: Sourced<Mounting>;

@@ -1,0 +1,42 @@
+import type { AstNode } from 'langium';
+import type { Use } from './generated/ast.ts';
+
+/** What a name can stand for. Each kind has names of its own; all stock shares one set. */
+export type NameKind = 'stock' | 'material' | 'pattern' | 'run' | 'gate' | 'parameter';
+
+const KIND_OF_TYPE: Readonly<Record<string, NameKind>> = {
+  Board: 'stock',
+  Rip: 'stock',
+  Post: 'stock',
+  Rail: 'stock',
+  Cleat: 'stock',
+  Stock: 'stock',
+  ParameterSource: 'stock',
+  Material: 'material',
+  Pattern: 'pattern',
+  Run: 'run',
+  Gate: 'gate',
+  Parameter: 'parameter',
+};
+
+/** The kind of name a node type declares or a reference to that type asks for. */
+export function nameKindOf(type: string): NameKind | undefined {
+  return KIND_OF_TYPE[type];
+}
+
+/** What tells a node from others of its type in the same block: a name, or what it refers to. */
+export function distinguishingName(node: AstNode): string | undefined {
+  switch (node.$type) {
+    case 'Use':
+      return (node as Use).path;
+    case 'Job':
+      // One job a file; its title may change without anything else changing.
+      return undefined;
+    case 'Argument':
+      return (node as { parameter?: { $refText: string } }).parameter?.$refText;
+    default: {
+      const { name } = node as { name?: unknown };
+      return typeof name === 'string' ? name : undefined;
+    }
+  }
+}

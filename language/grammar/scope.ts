@@ -1,0 +1,73 @@
+import {
+  type AstNode,
+  AstUtils,
+  DefaultScopeProvider,
+  type LangiumCoreServices,
+  MapScope,
+  type ReferenceInfo,
+  type Scope,
+  WorkspaceCache,
+} from 'langium';
+import { isArgument, isFillStatement, isParameter, isPattern, type Parameter } from './generated/ast.ts';
+import type { SlatSharedServices } from './services.ts';
+import type { UseGraph } from './use-graph.ts';
+
+/**
+ * What a name can refer to: stock, materials, patterns and runs of the file and of everything it sees
+ * through `use`; parameters inside their pattern, where they come before stock of the same name; and
+ * the parameters of the pattern that a `fill` names. Of two elements with one name the first counts,
+ * the file's own before those it uses.
+ */
+export class SlatScopeProvider extends DefaultScopeProvider {
+  private readonly graph: UseGraph;
+  private readonly global: WorkspaceCache<string, Scope>;
+
+  constructor(services: LangiumCoreServices) {
+    super(services);
+    const shared = services.shared as SlatSharedServices;
+    this.graph = shared.workspace.UseGraph;
+    this.global = new WorkspaceCache(shared);
+  }
+
+  override getScope(context: ReferenceInfo): Scope {
+    const type = this.reflection.getReferenceType(context);
+    if (type === 'Parameter') return this.scopeOf(parametersFor(context));
+    if (type === 'ParameterSource') {
+      const parameters = parametersFor(context);
+      const stock = this.seen('Stock', context.container);
+      return parameters.length > 0 ? this.scopeOf(parameters, stock) : stock;
+    }
+    return this.seen(type, context.container);
+  }
+
+  /** Elements of one type in the file of the node and in those it uses. */
+  private seen(type: string, node: AstNode): Scope {
+    const uri = AstUtils.getDocument(node).uri.toString();
+    return this.global.get(`${type} ${uri}`, () => {
+      const descriptions = [...this.graph.closure(uri).files].flatMap((file) =>
+        this.indexManager.allElements(type, new Set([file])).toArray(),
+      );
+      return new MapScope(descriptions.reverse());
+    });
+  }
+
+  private scopeOf(parameters: readonly Parameter[], outer?: Scope): Scope {
+    const named = parameters.filter((parameter) => parameter.name !== undefined);
+    const descriptions = named.map((parameter) =>
+      this.descriptions.createDescription(parameter, parameter.name),
+    );
+    return new MapScope(descriptions.reverse(), outer);
+  }
+}
+
+/** Parameters visible at a reference, in the order written. */
+function parametersFor({ container, property }: ReferenceInfo): readonly Parameter[] {
+  if (isArgument(container) && property === 'parameter') {
+    return isFillStatement(container.$container) ? (container.$container.pattern?.ref?.parameters ?? []) : [];
+  }
+  const pattern = AstUtils.getContainerOfType(container, isPattern);
+  if (!pattern) return [];
+  // The default of a parameter may name the parameters before it, so that none depends on itself.
+  const within = AstUtils.getContainerOfType(container, isParameter);
+  return within ? pattern.parameters.slice(0, within.$containerIndex) : pattern.parameters;
+}

@@ -1,0 +1,87 @@
+import type { LexerResult } from 'langium';
+
+/** A token of the text, as the lexer makes it. */
+export type Token = LexerResult['tokens'][number];
+
+/**
+ * How statements end. `line` is the language's way; the other two exist so that the choice can be
+ * measured again: `none` leaves it to the words alone, `mark` wants a semicolon.
+ */
+export type StatementEnding = 'line' | 'mark' | 'none';
+
+/** After these a statement goes on in the next line. */
+const GOES_ON_AFTER: ReadonlySet<string> = new Set([',', '(', '=']);
+/** Before these it goes on too. */
+const GOES_ON_BEFORE: ReadonlySet<string> = new Set([',', ')', 'else']);
+const STOPS_PARENTHESES: ReadonlySet<string> = new Set(['{', '}']);
+
+/**
+ * Drops the END tokens that end nothing, so that a statement ends at the end of its line or at a
+ * semicolon and still may be broken where anyone can see that it goes on: after `,` `(` `=`, before
+ * `,` `)` `else`, inside parentheses that are closed, and where nothing has begun (at the start of
+ * the file, after `{`, in blank lines).
+ *
+ * A half-typed line must not swallow the next one. So a line that ends in `,` or `=` ends all the same
+ * when the next line begins with one of the `starters`, the words that begin a statement; and
+ * parentheses that are never closed do not hold lines together.
+ *
+ * @param tokens all visible tokens of a file, in order
+ * @param starters names of the tokens that begin a statement or an element
+ */
+export function statementEnds(
+  tokens: readonly Token[],
+  starters: ReadonlySet<string>,
+  way: StatementEnding = 'line',
+): Token[] {
+  const kept: Token[] = [];
+  const inside = way === 'line' ? closedParentheses(tokens) : undefined;
+  for (const [index, token] of tokens.entries()) {
+    if (token.tokenType.name !== 'END') {
+      kept.push(token);
+      continue;
+    }
+    const mark = token.image === ';';
+    if (way === 'none' || (way === 'mark' && !mark)) continue;
+    const before = kept.at(-1)?.tokenType.name;
+    if (before === undefined || before === 'END' || before === '{') continue;
+    if (!mark) {
+      if (inside?.has(index)) continue;
+      const next = nextWord(tokens, index);
+      const name = next?.tokenType.name ?? '';
+      if (GOES_ON_BEFORE.has(name)) continue;
+      if (GOES_ON_AFTER.has(before) && !begins(tokens, next, starters)) continue;
+    }
+    kept.push(token);
+  }
+  return kept;
+}
+
+/** Places in `tokens` that stand between parentheses which are closed before the block or the statement is. */
+function closedParentheses(tokens: readonly Token[]): ReadonlySet<number> {
+  const inside = new Set<number>();
+  let opened: number[] = [];
+  for (const [index, token] of tokens.entries()) {
+    const name = token.tokenType.name;
+    if (name === '(') opened.push(index);
+    else if (name === ')') {
+      const from = opened.pop();
+      for (let place = from ?? index; place < index; place++) inside.add(place);
+    } else if (STOPS_PARENTHESES.has(name) || (name === 'END' && token.image === ';')) opened = [];
+  }
+  return inside;
+}
+
+function nextWord(tokens: readonly Token[], from: number): Token | undefined {
+  for (let index = from + 1; index < tokens.length; index++) {
+    const token = tokens[index];
+    if (token && token.tokenType.name !== 'END') return token;
+  }
+  return undefined;
+}
+
+/** `end` begins the statement `end gap` as well as the turn `end for end`, which may follow a comma. */
+function begins(tokens: readonly Token[], token: Token | undefined, starters: ReadonlySet<string>): boolean {
+  if (!token || !starters.has(token.tokenType.name)) return false;
+  if (token.tokenType.name !== 'end') return true;
+  return tokens[tokens.indexOf(token) + 1]?.tokenType.name !== 'for';
+}

@@ -1,0 +1,136 @@
+import { GrammarAST } from 'langium';
+import { alternativesOf, firstTokens, type GrammarWords, grammarWords, ruleNamed } from './grammar-words.ts';
+import { type NameKind, nameKindOf } from './kinds.ts';
+import type { Token } from './statement-ends.ts';
+
+/** Something that may stand at a place of the text. `name` without `of` is a name being given. */
+export type Expectation =
+  | { readonly kind: 'word'; readonly word: string }
+  | { readonly kind: 'name'; readonly of?: NameKind }
+  | { readonly kind: 'length' }
+  | { readonly kind: 'token'; readonly token: string };
+
+/** How far a rule can be read from a place of the text. */
+export interface Reading {
+  /** Places where the rule may end. A block ends behind its opening brace: what is inside is read on its own. */
+  readonly ends: ReadonlySet<number>;
+  /** The furthest place at which something else was expected, and what. */
+  readonly furthest: number;
+  readonly expected: readonly Expectation[];
+}
+
+/**
+ * Reads single statements and heads of blocks after the grammar, trying every way, to find out where
+ * they stop making sense and what could stand there. The parser itself recovers from errors and
+ * builds the tree; this one only explains.
+ */
+export class SyntaxWords {
+  readonly words: GrammarWords;
+  private readonly grammar: GrammarAST.Grammar;
+  private readonly nameTokens: ReadonlySet<string>;
+  private readonly lengthTokens: ReadonlySet<string>;
+  private readonly elementByWord = new Map<string, string>();
+
+  constructor(grammar: GrammarAST.Grammar) {
+    this.grammar = grammar;
+    this.words = grammarWords(grammar);
+    this.nameTokens = firstTokens(ruleNamed(grammar, 'Name'));
+    this.lengthTokens = firstTokens(ruleNamed(grammar, 'LengthText'));
+    for (const rule of alternativesOf(ruleNamed(grammar, 'Element'))) {
+      for (const word of firstTokens(rule)) this.elementByWord.set(word, rule.name);
+    }
+  }
+
+  /** Node type of the element that begins with a word, such as `Run` for `run`. */
+  elementOf(word: string): string | undefined {
+    return this.elementByWord.get(word);
+  }
+
+  /** @param asName place of a token that shall count as a name, whatever it is */
+  read(rule: string, tokens: readonly Token[], from: number, asName?: number): Reading {
+    const reader = new Reader(tokens, this.nameTokens, this.lengthTokens, asName);
+    const ends = reader.rule(ruleNamed(this.grammar, rule), from);
+    return { ends, furthest: reader.furthest, expected: reader.expected };
+  }
+}
+
+class Reader {
+  furthest = -1;
+  expected: Expectation[] = [];
+  private readonly tokens: readonly Token[];
+  private readonly nameTokens: ReadonlySet<string>;
+  private readonly lengthTokens: ReadonlySet<string>;
+  private readonly asName: number | undefined;
+
+  constructor(
+    tokens: readonly Token[],
+    nameTokens: ReadonlySet<string>,
+    lengthTokens: ReadonlySet<string>,
+    asName?: number,
+  ) {
+    this.tokens = tokens;
+    this.nameTokens = nameTokens;
+    this.lengthTokens = lengthTokens;
+    this.asName = asName;
+  }
+
+  rule(rule: GrammarAST.AbstractRule, from: number): Set<number> {
+    if (rule.name === 'Name') return this.name(from);
+    if (rule.name === 'LengthText') return this.take(from, this.lengthTokens, { kind: 'length' });
+    if (GrammarAST.isParserRule(rule)) return this.element(rule.definition, from);
+    return this.take(from, new Set([rule.name]), { kind: 'token', token: rule.name });
+  }
+
+  private element(element: GrammarAST.AbstractElement, from: number): Set<number> {
+    const once = this.once(element, from);
+    if (element.cardinality === '?') return once.add(from);
+    if (element.cardinality !== '*' && element.cardinality !== '+') return once;
+    const all = new Set(once);
+    for (const end of all) for (const further of this.once(element, end)) all.add(further);
+    return element.cardinality === '*' ? all.add(from) : all;
+  }
+
+  private once(element: GrammarAST.AbstractElement, from: number): Set<number> {
+    if (GrammarAST.isGroup(element)) return this.group(element, from);
+    if (GrammarAST.isAlternatives(element)) {
+      return new Set(element.elements.flatMap((part) => [...this.element(part, from)]));
+    }
+    if (GrammarAST.isAssignment(element)) return this.element(element.terminal, from);
+    if (GrammarAST.isCrossReference(element)) {
+      const of = nameKindOf(element.type.$refText);
+      return this.name(from, of);
+    }
+    if (GrammarAST.isRuleCall(element)) {
+      return element.rule.ref ? this.rule(element.rule.ref, from) : new Set();
+    }
+    if (GrammarAST.isKeyword(element)) {
+      return this.take(from, new Set([element.value]), { kind: 'word', word: element.value });
+    }
+    return new Set([from]);
+  }
+
+  private group(group: GrammarAST.Group, from: number): Set<number> {
+    let ends = new Set([from]);
+    for (const part of group.elements) {
+      ends = new Set([...ends].flatMap((end) => [...this.element(part, end)]));
+      if (GrammarAST.isKeyword(part) && part.value === '{') return ends;
+    }
+    return ends;
+  }
+
+  private name(from: number, of?: NameKind): Set<number> {
+    if (from === this.asName) return new Set([from + 1]);
+    return this.take(from, this.nameTokens, of ? { kind: 'name', of } : { kind: 'name' });
+  }
+
+  private take(from: number, accepted: ReadonlySet<string>, expectation: Expectation): Set<number> {
+    const token = this.tokens[from];
+    if (token && accepted.has(token.tokenType.name)) return new Set([from + 1]);
+    if (from > this.furthest) {
+      this.furthest = from;
+      this.expected = [];
+    }
+    if (from === this.furthest) this.expected.push(expectation);
+    return new Set();
+  }
+}
