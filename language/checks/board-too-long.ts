@@ -18,7 +18,9 @@ export const boardTooLong: RunCheck = {
   check: (run, job) => {
     const findings: Finding[] = [];
     for (const [stock, longest] of stockOf(run)) {
-      const long = run.pieces.filter((piece) => piece.cut.stock === stock.name && piece.cut.longPoint > longest);
+      const long = run.pieces.filter(
+        (piece) => piece.cut.stock === stock.name && piece.cut.longPoint > longest,
+      );
       const worst = long.reduce<Piece | undefined>(
         (held, piece) => (!held || piece.cut.longPoint > held.cut.longPoint ? piece : held),
         undefined,
@@ -34,7 +36,9 @@ export const boardTooLong: RunCheck = {
           longest: formatLength(longest, job.measure.value),
         },
         pieces: long.map((piece) => piece.key),
-        related: lengthsOf(stock).slice(-1).map((at) => ({ at, note: 'the longest length stands here' })),
+        related: lengthsOf(stock)
+          .slice(-1)
+          .map((at) => ({ at, note: 'the longest length stands here' })),
       });
     }
     return findings;

@@ -1,5 +1,5 @@
-import type { Job } from '../model/index.ts';
 import type { RunLayout } from '../layout/index.ts';
+import type { Job } from '../model/index.ts';
 import type { Basis, Finding, FindingKind } from './finding.ts';
 
 /** A check of one run's pieces. Reads only what it is given, so its findings can be remembered with the run. */

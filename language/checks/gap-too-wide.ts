@@ -35,7 +35,10 @@ export const gapTooWide: RunCheck = {
           },
           related: [
             { at: limit.origin, note: 'the limit stands here' },
-            { at: widest.between ? pattern.gap.origin : pattern.edgeGap.origin, note: 'the gap is stated here' },
+            {
+              at: widest.between ? pattern.gap.origin : pattern.edgeGap.origin,
+              note: 'the gap is stated here',
+            },
           ],
         },
       ];

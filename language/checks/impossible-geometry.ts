@@ -6,10 +6,12 @@ import { defineFamily } from './family.ts';
 export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY, {
   'no-size': { message: (a) => `The ${a.what} has no size. Write a length greater than nothing.` },
   'no-height': {
-    message: (a) => `The top, at ${a.height}, is not above the bottom, at ${a.bottom}. Raise the height or lower the bottom.`,
+    message: (a) =>
+      `The top, at ${a.height}, is not above the bottom, at ${a.bottom}. Raise the height or lower the bottom.`,
   },
   'posts-overlap': {
-    message: (a) => `A post at ${a.station} would stand in the one before it, which reaches to ${a.until}. Move one of them.`,
+    message: (a) =>
+      `A post at ${a.station} would stand in the one before it, which reaches to ${a.until}. Move one of them.`,
   },
   'gate-too-wide': {
     message: (a) =>
@@ -22,19 +24,23 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
       'Move the opening so that both gate posts stand in the run.',
   },
   'gates-overlap': {
-    message: (a) => `Gate ${a.second} begins before the opening of ${a.first} ends at ${a.until}. Move one of them.`,
+    message: (a) =>
+      `Gate ${a.second} begins before the opening of ${a.first} ends at ${a.until}. Move one of them.`,
   },
   'post-in-opening': {
-    message: (a) => `A post is stated at ${a.station}, in the opening of gate ${a.gate}. Leave it out, or move the gate.`,
+    message: (a) =>
+      `A post is stated at ${a.station}, in the opening of gate ${a.gate}. Leave it out, or move the gate.`,
   },
   'stations-order': {
-    message: (a) => `Station ${a.station} comes after ${a.before}. Write the stations from the smallest to the greatest.`,
+    message: (a) =>
+      `Station ${a.station} comes after ${a.before}. Write the stations from the smallest to the greatest.`,
   },
   'station-outside': {
     message: (a) => `A post at ${a.station} is past the end of the run, which is ${a.length} long.`,
   },
   'no-room': {
-    message: (a) => `There is no room for ${a.posts} more posts between ${a.from} and ${a.to}. Ask for fewer.`,
+    message: (a) =>
+      `There is no room for ${a.posts} more posts between ${a.from} and ${a.to}. Ask for fewer.`,
   },
   'spacing-too-small': {
     message: (a) => `Posts at most ${a.limit} apart would stand in one another. Allow more between them.`,
@@ -49,17 +55,20 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) => `That makes more than ${a.most} posts. Is a spacing or the length mistyped?`,
   },
   'too-many-pieces': {
-    message: (a) => `That makes ${a.count} pieces; at most ${a.most} are laid out in one run. Is a width or a gap mistyped?`,
+    message: (a) =>
+      `That makes ${a.count} pieces; at most ${a.most} are laid out in one run. Is a width or a gap mistyped?`,
   },
   'bay-too-narrow': {
     message: (a) =>
       `Bay ${a.bay} is ${a.clear} clear; the slats' ends and what holds them need ${a.needs}. Set the posts farther apart.`,
   },
   'too-low-for-rails': {
-    message: (a) => `Between bottom and top there is ${a.height}; the two rails and the slats between them need ${a.needs}.`,
+    message: (a) =>
+      `Between bottom and top there is ${a.height}; the two rails and the slats between them need ${a.needs}.`,
   },
   'rails-missing': {
-    message: (a) => `Upright slats in ${a.run} need rails to carry them. Write \`rails\` with the name of a rail.`,
+    message: (a) =>
+      `Upright slats in ${a.run} need rails to carry them. Write \`rails\` with the name of a rail.`,
   },
   'cleats-missing': {
     message: (a) =>
@@ -84,6 +93,8 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
       `Behind the slats and cleats of ${a.gate} there is ${a.room}; the brace is ${a.needs} thick. ` +
       'Use a thinner brace, a deeper frame, slats on the face, or `brace none` with a cable.',
   },
-  'brace-too-wide': { message: (a) => `The brace of ${a.gate}, ${a.width} wide, does not go into its frame.` },
+  'brace-too-wide': {
+    message: (a) => `The brace of ${a.gate}, ${a.width} wide, does not go into its frame.`,
+  },
   'pieces-overlap': { message: (a) => `${a.first} and ${a.second} are in the same place.` },
 });

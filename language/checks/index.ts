@@ -5,3 +5,6 @@
  * Lives here: judgment. Does not live here: geometry (layout/), text positions (resolved at the edge).
  */
 export type * from './finding.ts';
+export { describeChoice } from './pattern-open.ts';
+export { checkJob, checkRun, FINDING_KINDS, findingKind, messageOf } from './registry.ts';
+export type { TextArgs } from './text-problems.ts';

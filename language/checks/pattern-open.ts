@@ -18,7 +18,7 @@ export const patternOpen: RunCheck = {
       .filter((fit) => !fit.chosen)
       .map((fit) => {
         const infill = fit.gate
-          ? run.spec.gates.find((gate) => gate.name === fit.gate)?.infill ?? run.spec.infill
+          ? (run.spec.gates.find((gate) => gate.name === fit.gate)?.infill ?? run.spec.infill)
           : run.spec.infill;
         return {
           code: 'pattern-open',

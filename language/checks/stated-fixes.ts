@@ -1,0 +1,23 @@
+import type { Problem } from '../model/index.ts';
+import type { Fix } from './finding.ts';
+
+/** Problems whose args name what to write instead, at the very place they are told. */
+const REWRITTEN = new Set(['unit-missing', 'length-unknown-unit', 'length-spelling']);
+
+/** Ways out of a problem of the text: the spellings it was probably meant to be. */
+export function fixesOf({ code, origin, args }: Problem): readonly Fix[] {
+  return spellings(code, args).map((text, at) => ({
+    title: `Write ${text}`,
+    changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text }],
+    preferred: at === 0 && (args.hint ?? args.suggestion) === text,
+  }));
+}
+
+function spellings(code: string, args: Problem['args']): readonly string[] {
+  if (REWRITTEN.has(code)) {
+    const hints = String(args.hints ?? '');
+    return (hints === '' ? String(args.hint ?? '') : hints).split(' | ').filter((hint) => hint !== '');
+  }
+  if (code === 'unknown-word') return [String(args.suggestion ?? '')].filter((word) => word !== '');
+  return [];
+}

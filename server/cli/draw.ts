@@ -1,0 +1,56 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { elevationOf, leafElevation, type View, writeSvg } from '../../language/drawing/index.ts';
+import type { Request } from './arguments.ts';
+import { type OpenFile, openFiles } from './open-files.ts';
+import type { Terminal } from './run-command-line.ts';
+import { CannotRun } from './usage.ts';
+
+/** Writes one picture for each run and each gate; 1 when a run could not be worked out. */
+export async function draw({ files, out }: Request, folder: string, terminal: Terminal): Promise<number> {
+  const opened = await openFiles(files, folder);
+  const target = resolve(folder, out ?? '.');
+  const taken = new Set<string>();
+  let broken = 0;
+  try {
+    mkdirSync(target, { recursive: true });
+    for (const file of opened.files) {
+      for (const view of viewsOf(file)) {
+        const name = fileName(view.key, taken);
+        writeFileSync(join(target, name), writeSvg(view));
+        terminal.out(`${join(out ?? '.', name)}\n`);
+      }
+      for (const run of file.work.job.runs) {
+        if (!('broken' in run)) continue;
+        broken++;
+        terminal.error(`${file.path}: run ${run.name} cannot be worked out; check says why.\n`);
+      }
+    }
+  } catch (error) {
+    throw new CannotRun(
+      `${out} cannot be written: ${error instanceof Error ? error.message : String(error)}`,
+    );
+  }
+  return broken > 0 ? 1 : 0;
+}
+
+function viewsOf({ work }: OpenFile): View[] {
+  const measure = work.job.measure.value;
+  return work.layout.runs.flatMap((run) => [
+    elevationOf(run, measure),
+    ...run.leaves.map((leaf) => leafElevation(run, leaf, measure)),
+  ]);
+}
+
+/** A name any file system takes; two views whose names come out alike are told apart by a number. */
+function fileName(key: string, taken: Set<string>): string {
+  const plain =
+    key
+      .replace(/[^\p{L}\p{N}_-]+/gu, '-')
+      .replace(/^-+|-+$/g, '')
+      .slice(0, 80) || 'run';
+  let name = plain;
+  for (let n = 2; taken.has(name.toLowerCase()); n++) name = `${plain}-${n}`;
+  taken.add(name.toLowerCase());
+  return `${name}.svg`;
+}

@@ -1,0 +1,6 @@
+import { runCommandLine } from './run-command-line.ts';
+
+process.exitCode = await runCommandLine(process.argv.slice(2), process.cwd(), {
+  out: (text) => process.stdout.write(text),
+  error: (text) => process.stderr.write(text),
+});

@@ -1,0 +1,139 @@
+import type { Piece, Vec3 } from '../../language/layout/index.ts';
+import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
+import type { Request } from './arguments.ts';
+import { openFiles } from './open-files.ts';
+import type { Terminal } from './run-command-line.ts';
+
+/** Of the JSON form; raised when a field changes its meaning. */
+const VERSION = 1;
+
+/** Lists every piece with what the saw needs; 1 when a run could not be worked out. */
+export async function pieces(
+  { files, format }: Request,
+  folder: string,
+  terminal: Terminal,
+): Promise<number> {
+  const opened = await openFiles(files, folder);
+  const all = opened.files.flatMap(({ work }) =>
+    work.layout.runs.flatMap((run) =>
+      run.pieces.map((piece) => ({ piece, measure: work.job.measure.value })),
+    ),
+  );
+  if (format === 'json') {
+    terminal.out(
+      `${JSON.stringify({ version: VERSION, pieces: all.map(({ piece }) => asJson(piece)) }, null, 2)}\n`,
+    );
+  } else {
+    const rows = [HEADINGS, ...all.map(({ piece, measure }) => cells(piece, measure))];
+    terminal.out(format === 'csv' ? asCsv(rows) : asTable(rows));
+  }
+  let code = 0;
+  for (const { path, work } of opened.files) {
+    for (const run of work.job.runs) {
+      if (!('broken' in run)) continue;
+      code = 1;
+      terminal.error(`${path}: run ${run.name} cannot be worked out; check says why.\n`);
+    }
+  }
+  return code;
+}
+
+/** Lengths in millimeters, angles in degrees; `bounds` and `vertices` in the run's frame. */
+function asJson(piece: Piece) {
+  const { cut, solid } = piece;
+  return {
+    label: piece.label,
+    run: piece.run,
+    gate: piece.gate ?? null,
+    bay: piece.bay ?? null,
+    course: piece.course ?? null,
+    role: piece.role,
+    stock: cut.stock,
+    ripped: cut.ripped,
+    width: millimeters(cut.width),
+    thickness: millimeters(cut.thickness),
+    longPoint: millimeters(cut.longPoint),
+    shortPoint: millimeters(cut.shortPoint),
+    ends: cut.ends.map(({ miter, bevel }) => ({ miter: angle(miter), bevel: angle(bevel) })),
+    key: piece.key,
+    bounds: bounds(solid.vertices),
+    vertices: solid.vertices.map(point),
+  };
+}
+
+function bounds(vertices: readonly Vec3[]) {
+  const along = (axis: 0 | 1 | 2) => vertices.map((vertex) => vertex[axis]);
+  const extreme = (of: (...values: number[]) => number) =>
+    ([0, 1, 2] as const).map((axis) => millimeters(of(...along(axis))));
+  return { min: extreme(Math.min), max: extreme(Math.max) };
+}
+
+const point = (vertex: Vec3) => vertex.map(millimeters);
+
+/** To a millionth, which is finer than a tick and free of the noise of floats. */
+const millimeters = (ticks: Ticks): number => Math.round(toMm(ticks) * 1e6) / 1e6;
+const angle = (degrees: number): number => Math.round(degrees * 1e4) / 1e4;
+
+const HEADINGS = [
+  'label',
+  'run',
+  'gate',
+  'bay',
+  'course',
+  'role',
+  'stock',
+  'width',
+  'thickness',
+  'long point',
+  'short point',
+  'end 1',
+  'end 2',
+  'key',
+];
+
+function cells({ label, run, gate, bay, course, role, cut, key }: Piece, measure: Measure): string[] {
+  const length = (ticks: Ticks) => formatLength(ticks, measure);
+  const [first, second] = cut.ends;
+  return [
+    label,
+    run,
+    gate ?? '',
+    bay === undefined ? '' : String(bay),
+    course === undefined ? '' : String(course),
+    role,
+    cut.stock,
+    length(cut.width),
+    length(cut.thickness),
+    length(cut.longPoint),
+    length(cut.shortPoint),
+    endOf(first),
+    endOf(second),
+    key,
+  ];
+}
+
+function endOf({ miter, bevel }: Piece['cut']['ends'][number]): string {
+  if (miter === 0 && bevel === 0) return 'square';
+  return [miter && `miter ${formatDegrees(miter)}`, bevel && `bevel ${formatDegrees(bevel)}`]
+    .filter(Boolean)
+    .join(' ');
+}
+
+/** Comma-separated values after RFC 4180: quoted where needed, quotes doubled, lines ended by CR LF. */
+function asCsv(rows: readonly (readonly string[])[]): string {
+  const cell = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+  return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
+}
+
+function asTable(rows: readonly (readonly string[])[]): string {
+  const widths = HEADINGS.map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
+  return rows
+    .map(
+      (row) =>
+        `${row
+          .map((text, column) => text.padEnd(widths[column] ?? 0))
+          .join('  ')
+          .trimEnd()}\n`,
+    )
+    .join('');
+}

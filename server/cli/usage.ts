@@ -1,0 +1,13 @@
+/** What the command line says of itself. */
+export const USAGE = `slatwright: slatted screens from text
+
+  slatwright check FILE... [--json]           findings as file:line:column severity code message
+  slatwright draw FILE... --out DIR           one SVG for each run and each gate
+  slatwright pieces FILE... [--json | --csv]  every piece with what the saw needs
+
+FILE may be a folder: every .slat file directly in it is taken.
+Ends with 0 when there are no errors, 1 when there are, 2 when it could not run.
+`;
+
+/** Told to the user as it stands; the command ends with 2. */
+export class CannotRun extends Error {}

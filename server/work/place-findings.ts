@@ -1,0 +1,136 @@
+import { type LangiumDocument, URI } from 'langium';
+import {
+  type Basis,
+  checkJob,
+  checkRun,
+  type Finding,
+  type Fix,
+  findingKind,
+  messageOf,
+  type Severity,
+  type TextArgs,
+} from '../../language/checks/index.ts';
+import {
+  pathHeadRange,
+  type SlatCoreServices,
+  type TextFinding,
+  type TextRange,
+  textFindings,
+  type UseResult,
+} from '../../language/grammar/index.ts';
+import type { RunLayout } from '../../language/layout/index.ts';
+import type { Job, Origin } from '../../language/model/index.ts';
+import type { Work } from './work-out.ts';
+
+/** A finding in the text it is told in, ready for an editor or a terminal. */
+export interface PlacedFinding {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly range: TextRange;
+  readonly basis: Basis;
+  readonly related: readonly { readonly uri: string; readonly range: TextRange; readonly note: string }[];
+  readonly pieces: readonly string[];
+  readonly fixes: readonly Fix[];
+  /** For an unknown name: what was probably meant. */
+  readonly suggestions: readonly string[];
+}
+
+/** Everything found in a linked document, in the order of the text. */
+export function placeFindings(
+  services: SlatCoreServices,
+  document: LangiumDocument,
+  work: Work,
+): PlacedFinding[] {
+  const uses = services.shared.workspace.UseGraph.results(document.uri.toString());
+  const findings: Finding[] = [
+    ...uses.flatMap((use) => useFindings(document, use)),
+    ...checkJob(work.job),
+    ...work.layout.runs.flatMap((run) => rememberedRunFindings(run, work.job)),
+  ];
+  return [
+    ...textFindings(services, document).map(placeText),
+    ...findings.map((finding) => place(services, document, finding)),
+  ].sort(
+    (a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character,
+  );
+}
+
+/** A run's findings stay with its layout as long as the job's own demands and measure stay what they are. */
+const remembered = new WeakMap<RunLayout, { demands: string; findings: readonly Finding[] }>();
+
+function rememberedRunFindings(run: RunLayout, job: Job): readonly Finding[] {
+  const demands = JSON.stringify([job.measure.value, job.privacy]);
+  const held = remembered.get(run);
+  if (held?.demands === demands) return held.findings;
+  const findings = checkRun(run, job);
+  remembered.set(run, { demands, findings });
+  return findings;
+}
+
+function placeText(finding: TextFinding): PlacedFinding {
+  const kind = findingKind(finding.code);
+  return {
+    code: finding.code,
+    severity: kind.severity,
+    message: finding.message,
+    range: finding.range,
+    basis: kind.basis,
+    related: [],
+    pieces: [],
+    fixes: [],
+    suggestions: finding.code === 'unknown-name' ? finding.data.suggestions : [],
+  };
+}
+
+function place(services: SlatCoreServices, document: LangiumDocument, finding: Finding): PlacedFinding {
+  const kind = findingKind(finding.code);
+  return {
+    code: finding.code,
+    severity: kind.severity,
+    message: messageOf(finding),
+    range: pathHeadRange(document, finding.at.path),
+    basis: kind.basis,
+    related: (finding.related ?? []).flatMap(({ at, note }) => {
+      const range = rangeIn(services, at);
+      return range ? [{ uri: at.uri, range, note }] : [];
+    }),
+    pieces: finding.pieces ?? [],
+    fixes: finding.fixes ?? [],
+    suggestions: [],
+  };
+}
+
+function rangeIn(services: SlatCoreServices, at: Origin): TextRange | undefined {
+  const document = services.shared.workspace.LangiumDocuments.getDocument(URI.parse(at.uri));
+  return document && pathHeadRange(document, at.path);
+}
+
+function useFindings(document: LangiumDocument, use: UseResult): Finding[] {
+  const at: Origin = { uri: document.uri.toString(), path: use.at, why: 'stated' };
+  const found: Finding[] = [];
+  if (use.problem) found.push({ at, ...useProblem(use.path, use.problem) });
+  if (use.cycle) {
+    const way = [...use.cycle, use.cycle[0] ?? '']
+      .map((uri) => uri.slice(uri.lastIndexOf('/') + 1))
+      .join(' > ');
+    const args: TextArgs['use-circular'] = { path: use.path, way };
+    found.push({ code: 'use-circular', at, args: { ...args } });
+  }
+  return found;
+}
+
+function useProblem(
+  path: string,
+  problem: NonNullable<UseResult['problem']>,
+): Pick<Finding, 'code' | 'args'> {
+  switch (problem) {
+    case 'outside':
+      return { code: 'use-outside', args: { path } };
+    case 'too-many':
+    case 'too-deep':
+      return { code: 'use-limit', args: { path, reason: problem } };
+    default:
+      return { code: 'use-missing', args: { path, reason: problem } };
+  }
+}
