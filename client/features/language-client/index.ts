@@ -1,0 +1,7 @@
+/**
+ * The connection to the language server: starting it, and the few requests of our own.
+ *
+ * Lives here: everything that knows `vscode-languageclient`. Does not live here: what is done with answers.
+ */
+export { activateLanguageClient } from './activate.ts';
+export type { PictureSource } from './picture-source.ts';

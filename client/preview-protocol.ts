@@ -1,0 +1,55 @@
+/**
+ * What the preview's page and its host say to each other: the only seam between them. Plain data.
+ *
+ * The page says `ready` once it listens and gets the whole picture; after that it gets deltas. A delta
+ * that does not continue the version it shows makes it say `askPicture`, which is answered with the whole.
+ */
+import type { Delta } from '../language/drawing/index.ts';
+
+/** Type of the panel, as in the manifest. */
+export const PREVIEW_VIEW_TYPE = 'slatwright.preview';
+
+/** Where the picture is looked at from: a sheet point p is shown at p * scale + (x, y), in CSS pixels. */
+export interface Camera {
+  readonly x: number;
+  readonly y: number;
+  readonly scale: number;
+}
+
+/** What the page keeps over a reload of the window, and what the host restores the panel from. */
+export interface PreviewState {
+  readonly uri: string;
+  readonly camera?: Camera;
+}
+
+/** Host to page. */
+export type ToPage =
+  /** A new state of the picture, or with base 0 all of it. */
+  | { readonly type: 'picture'; readonly textVersion: number; readonly delta: Delta }
+  /** The document is another one now: its picture follows. */
+  | { readonly type: 'document'; readonly uri: string }
+  /** Light these pieces and no others. Never moves the picture. */
+  | { readonly type: 'highlight'; readonly pieces: readonly string[] }
+  /** Show all of the picture. */
+  | { readonly type: 'fit' }
+  /** There is no picture to be had, and why. */
+  | { readonly type: 'trouble'; readonly text: string }
+  /** Answer every picture with a `timing` from now on, or no longer. */
+  | { readonly type: 'measure'; readonly on: boolean };
+
+/** Page to host. */
+export type FromPage =
+  /** The page listens; 0 when it shows nothing yet. */
+  | { readonly type: 'ready'; readonly version: number }
+  /** The page cannot continue from what it shows. */
+  | { readonly type: 'askPicture'; readonly version: number }
+  /** A piece was clicked. */
+  | { readonly type: 'pick'; readonly piece: string }
+  /** Script time one picture took, in milliseconds. */
+  | { readonly type: 'timing'; readonly version: number; readonly milliseconds: number };
+
+/** Whether something a page sent is a message, as far as its type goes. */
+export function isFromPage(message: unknown): message is FromPage {
+  const type = (message as { type?: unknown } | null)?.type;
+  return type === 'ready' || type === 'askPicture' || type === 'pick' || type === 'timing';
+}
