@@ -15,7 +15,7 @@ const PRIORITY: Readonly<Record<Chain['kind'], number>> = {
 };
 
 /** Above its line; and where there is no room, another row out, with a leader. */
-const ON_LINE = 0.32;
+const ON_LINE = 0.38;
 const LED = 1.7;
 const ASIDE = 0.75;
 
@@ -34,7 +34,7 @@ export function chainLabels(prefix: string, chain: Chain, line: number): Label[]
       y: hundredth(y),
       kind: 'dimension' as const,
       priority: PRIORITY[chain.kind] + widthRank(to - from),
-      room: hundredth(to - from),
+      room: hundredth(roomAt(at, i, chain)),
     };
     if (chain.side === 'right') {
       // Written level beside the line, row by row: the row must be high enough.
@@ -45,6 +45,18 @@ export function chainLabels(prefix: string, chain: Chain, line: number): Label[]
     if (chain.kind === 'slats') return inline;
     return { ...inline, led: ledFrom(i, chain.texts.length) };
   });
+}
+
+/**
+ * How much the text of an interval may take: its own length, and that of much narrower neighbors, whose
+ * texts are led out of the way.
+ */
+function roomAt(at: readonly number[], i: number, chain: Chain): number {
+  const length = (j: number) => (at[j + 1] ?? Number.NaN) - (at[j] ?? Number.NaN);
+  const own = length(i);
+  if (chain.kind === 'slats') return own;
+  const spare = (j: number) => (length(j) < 0.2 * own ? length(j) : 0);
+  return own + spare(i - 1) + spare(i + 1);
 }
 
 /** A text led out of its interval leans inward at the ends of the chain, clear of what is outside. */

@@ -54,13 +54,14 @@ export function applyDelta(views: readonly View[], delta: Delta): View[] {
 }
 
 function frameOf(view: ViewFrame): ViewFrame {
-  const { key, run, title, side, projection, box, letter, stale } = view;
-  return { key, run, title, side, projection, box, letter, stale };
+  const { key, run, part, title, side, projection, box, letter, stale } = view;
+  return { key, run, part, title, side, projection, box, letter, stale };
 }
 
 function sameFrame(a: ViewFrame, b: ViewFrame): boolean {
   return (
     a.run === b.run &&
+    a.part === b.part &&
     a.title === b.title &&
     a.side === b.side &&
     a.projection === b.projection &&

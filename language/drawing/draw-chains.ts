@@ -12,11 +12,14 @@ const FIRST_TIER = 2.6;
 const NEXT_TIER = 3.3;
 /** Extension lines begin this far from the object and end this far past the line. */
 const CLEAR = 0.7;
-const PAST = 0.5;
+const PAST = 0.3;
 /** A dimension line goes on past its last ticks. */
 const OVERRUN = 0.45;
-/** Half a tick, along each axis. */
+/** Half a tick, along each axis; smaller where boundaries are close. */
 const TICK = 0.32;
+const LEAST_TICK = 0.16;
+/** Half a stroke of a dense chain, which is marked like a story pole. */
+const STROKE = 0.22;
 
 /** Draws chains outside `object`; on each side the last one is the farthest out, those that share no stretch share a tier. */
 export function drawChains(prefix: string, chains: readonly Chain[], object: Bounds, letter: number): Part {
@@ -26,19 +29,19 @@ export function drawChains(prefix: string, chains: readonly Chain[], object: Bou
   for (const side of ['top', 'left', 'right'] as const) {
     const own = chains.filter((chain) => chain.side === side);
     if (own.length === 0) continue;
-    const strokes = { line: '', tick: '' };
+    const paths = { line: '', tick: '' };
     const reach = new Map<Ticks, number>();
     for (const { chain, tier } of tiers(own)) {
       const line = lineAt(side, tier, object, letter);
-      strokes.line += dimensionLine(chain, line, side, letter);
-      strokes.tick += ticks(chain, line, side, letter);
+      paths.line += dimensionLine(chain, line, side, letter) + strokes(chain, line, side, letter);
+      paths.tick += ticks(chain, line, side, letter);
       labels.push(...chainLabels(prefix, chain, line));
       for (const at of extended(chain)) reach.set(at, Math.max(tier, reach.get(at) ?? 0));
-      bounds = stretched(bounds, side, line, letter);
+      bounds = stretched(bounds, chain, line, letter);
     }
-    for (const [at, tier] of reach) strokes.line += extension(at, tier, side, object, letter);
-    groups.push(lineGroup(`${prefix}/dimensions-${side}`, 'dimension', strokes.line, BEFORE_ALL));
-    groups.push(lineGroup(`${prefix}/ticks-${side}`, 'tick', strokes.tick, BEFORE_ALL));
+    for (const [at, tier] of reach) paths.line += extension(at, tier, side, object, letter);
+    groups.push(lineGroup(`${prefix}/dimensions-${side}`, 'dimension', paths.line, BEFORE_ALL));
+    groups.push(lineGroup(`${prefix}/ticks-${side}`, 'tick', paths.tick, BEFORE_ALL));
   }
   return { groups, labels, bounds };
 }
@@ -86,16 +89,34 @@ function ticks(chain: Chain, line: number, side: ChainSide, letter: number): str
   let path = '';
   const at = chain.at.map(toMm);
   for (const [i, t] of at.entries()) {
-    // Where boundaries are close, smaller ticks keep apart.
+    if (isInner(chain, i)) continue;
     const room = Math.min(t - (at[i - 1] ?? -Infinity), (at[i + 1] ?? Infinity) - t);
-    const half = Math.max(
-      0.08 * letter,
-      Math.min(TICK * letter, chain.kind === 'slats' ? 0.45 * room : Infinity),
-    );
+    const half =
+      chain.kind === 'slats'
+        ? TICK * letter
+        : Math.max(LEAST_TICK * letter, Math.min(TICK * letter, 0.45 * room));
     const [x, y] = side === 'top' ? [t, line] : [line, -t];
     path += linePath(x - half, y + half, x + half, y - half);
   }
   return path;
+}
+
+/** Inner boundaries of a dense chain get thin strokes across the line: slanting ticks would run together. */
+function strokes(chain: Chain, line: number, side: ChainSide, letter: number): string {
+  const half = STROKE * letter;
+  return chain.at
+    .map(toMm)
+    .map((t, i) => {
+      if (!isInner(chain, i)) return '';
+      return side === 'top'
+        ? linePath(t, line - half, t, line + half)
+        : linePath(line - half, -t, line + half, -t);
+    })
+    .join('');
+}
+
+function isInner(chain: Chain, i: number): boolean {
+  return chain.kind === 'slats' && i > 0 && i < chain.at.length - 1;
 }
 
 function extension(at: Ticks, tier: number, side: ChainSide, object: Bounds, letter: number): string {
@@ -109,12 +130,14 @@ function extension(at: Ticks, tier: number, side: ChainSide, object: Bounds, let
     : linePath(object[2] + clear, y, line + past, y);
 }
 
-function stretched(bounds: Bounds, side: ChainSide, line: number, letter: number): Bounds {
+function stretched(bounds: Bounds, chain: Chain, line: number, letter: number): Bounds {
   const [x0, y0, x1, y1] = bounds;
-  const text = 2.8 * letter;
-  if (side === 'top') return [x0, Math.min(y0, line - text), x1, y1];
+  const at = chain.at.map(toMm);
+  const narrow = at.some((t, i) => i > 0 && t - (at[i - 1] as number) < 5 * letter);
+  const text = (narrow ? 2.7 : 1.3) * letter;
+  if (chain.side === 'top') return [x0, Math.min(y0, line - text), x1, y1];
   // Beside a vertical line on the right stand texts written level.
-  return side === 'left'
+  return chain.side === 'left'
     ? [Math.min(x0, line - text), y0, x1, y1]
     : [x0, y0, Math.max(x1, line + 4.5 * letter), y1];
 }

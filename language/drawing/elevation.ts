@@ -4,9 +4,10 @@ import { compose } from './compose.ts';
 import { drawChains } from './draw-chains.ts';
 import { gateSign } from './gate-sign.ts';
 import { ground } from './ground.ts';
+import { leafKey } from './leaf-chains.ts';
 import { bayLeftovers, leafLeftover } from './leftover.ts';
 import { letterFor } from './letter.ts';
-import { pieceGroups, type Seen, see } from './piece-groups.ts';
+import { carriesSlats, pieceGroups, type Seen, see } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
 import { FROM_FRONT } from './project.ts';
 import { remembered } from './remember.ts';
@@ -38,10 +39,11 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
   const length = toMm(run.spec.length.value);
   const pieces = {
     groups: [
-      ...pieceGroups(seen, level),
+      // A leaf's frame is told in the view of the leaf; here the sign of its swing stands in its place.
+      ...pieceGroups(seen, level, (piece) => piece.gate === undefined && carriesSlats(piece)),
       ...run.leaves.map((leaf) => gateSign(run.key, leaf)),
       ...bayLeftovers(run),
-      ...run.leaves.flatMap((leaf) => leafLeftover(run, leaf, `${run.key}/${leaf.gate}`)),
+      ...run.leaves.flatMap((leaf) => leafLeftover(run, leaf, leafKey(run, leaf))),
     ],
     labels: [],
     bounds: [object[0], object[1], object[2], foot] as const,
@@ -55,6 +57,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
     {
       key: run.key,
       run: run.key,
+      part: 'run',
       title: `Elevation of ${run.spec.name}, seen from ${side}`,
       side,
       projection: 'elevation',

@@ -2,10 +2,17 @@ import type { Leaf, Piece, RunLayout } from '../layout/index.ts';
 import type { Measure, Ticks } from '../units/index.ts';
 import { type Chain, chain } from './chains.ts';
 import { type Extent, extentOf } from './extent.ts';
+import { ownerOf } from './piece-groups.ts';
 
 /** All pieces a gate leaf is made of: its posts stand with the run. */
 export function leafPieces(run: RunLayout, leaf: Leaf): Piece[] {
   return run.pieces.filter((piece) => piece.gate === leaf.gate && piece.role !== 'post');
+}
+
+/** Key of a leaf: what the keys of its pieces begin with. */
+export function leafKey(run: RunLayout, leaf: Leaf): string {
+  const piece = run.pieces.find((one) => one.gate === leaf.gate && one.role !== 'post');
+  return piece ? ownerOf(piece) : `${run.key}/${leaf.gate}`;
 }
 
 /** The dimension strings of a leaf; positions, too, are from its own left and lower edge. */

@@ -3,16 +3,16 @@ import { type Measure, toMm } from '../units/index.ts';
 import { compose } from './compose.ts';
 import { drawChains } from './draw-chains.ts';
 import { runLetter } from './elevation.ts';
-import { gateSign } from './gate-sign.ts';
-import { leafChains, leafPieces } from './leaf-chains.ts';
+import { leafChains, leafKey, leafPieces } from './leaf-chains.ts';
 import { leafLeftover } from './leftover.ts';
 import { letterFor } from './letter.ts';
+import { hundredth } from './path-text.ts';
 import { pieceGroups, see } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
 import { FROM_FRONT } from './project.ts';
 import { remembered } from './remember.ts';
 import { titleBlock } from './title-block.ts';
-import type { View } from './view.ts';
+import type { Label, View } from './view.ts';
 
 /**
  * A gate leaf alone, seen from the front of its run, with the frame and brace behind its slats in hidden
@@ -28,20 +28,16 @@ export function leafLetter(leaf: Leaf, reading?: 'screen' | 'paper'): number {
 }
 
 function drawLeaf(run: RunLayout, leaf: Leaf, measure: Measure, letter: number): View {
-  const key = `${run.key}/${leaf.gate}`;
+  const key = leafKey(run, leaf);
   // Its own lower left corner is the sheet's zero, so that a leaf moved along its run is drawn alike.
   const bounds: Bounds = [0, -toMm(leaf.height), toMm(leaf.width), 0];
   const seen = see(leafPieces(run, leaf), (x, y, z) => FROM_FRONT(x - leaf.x0, y, z - leaf.z0));
   const own: Leaf = { ...leaf, x0: 0, x1: leaf.width, z0: 0, z1: leaf.height };
   const side = run.spec.seenFrom.value;
   const opens = leaf.spec.opensTo?.value;
-  const notes = [
-    `seen from ${side}`,
-    `hinges on ${leaf.spec.hinges.value}`,
-    ...(opens === undefined ? [] : [`opens to ${opens}`]),
-  ];
+  const notes = [`seen from ${side}`, ...(opens === undefined ? [] : [`opens to ${opens}`])];
   const pieces = {
-    groups: [...pieceGroups(seen, Infinity), gateSign(key, own), ...leafLeftover(run, own, key)],
+    groups: [...pieceGroups(seen, Infinity), ...leafLeftover(run, own, key)],
     labels: [],
     bounds,
   };
@@ -49,6 +45,7 @@ function drawLeaf(run: RunLayout, leaf: Leaf, measure: Measure, letter: number):
     {
       key: `${key}/leaf`,
       run: run.key,
+      part: 'leaf',
       title: `Leaf of gate ${leaf.gate}, seen from ${side}`,
       side,
       projection: 'elevation',
@@ -56,16 +53,36 @@ function drawLeaf(run: RunLayout, leaf: Leaf, measure: Measure, letter: number):
     },
     [
       pieces,
+      { groups: [], labels: sideNames(key, own, letter), bounds },
       drawChains(key, leafChains(run, leaf, measure), bounds, letter),
       titleBlock(
         key,
         { title: `Leaf of gate ${leaf.gate}`, notes },
         bounds[0],
         bounds[2],
-        bounds[3] + 1.8 * letter,
+        bounds[3] + 2.8 * letter,
         measure,
         letter,
       ),
     ],
   );
+}
+
+/** Which side hangs and which shuts, under the corners of the leaf. */
+function sideNames(key: string, leaf: Leaf, letter: number): Label[] {
+  const hingesLeft = leaf.spec.hinges.value === 'left';
+  const side = (text: string, left: boolean): Label => ({
+    key: `${key}/${text}-side`,
+    text,
+    x: left ? 0 : hundredth(toMm(leaf.width)),
+    y: hundredth(0.5 * letter),
+    anchor: left ? 'start' : 'end',
+    turn: 0,
+    shift: [0, -0.8],
+    kind: 'note',
+    priority: 30,
+    room: 0,
+    roomFor: 'length',
+  });
+  return [side('hinges', hingesLeft), side('latch', !hingesLeft)];
 }

@@ -11,8 +11,13 @@ export interface Seen extends Silhouette {
   readonly piece: Piece;
 }
 
-/** What is told by drawing it, behind other things, in thin dashes; the rest is left out where hidden. */
+/** What carries the slats is told in thin dashes where it lies behind them; the rest is left out where hidden. */
 const TOLD_WHEN_HIDDEN: ReadonlySet<Role> = new Set<Role>(['post', 'rail', 'stile', 'brace']);
+
+/** Pieces with their hidden lines drawn: all that carries slats. */
+export function carriesSlats(piece: Piece): boolean {
+  return TOLD_WHEN_HIDDEN.has(piece.role);
+}
 
 /** Hidden lines are drawn over what hides them. */
 export const HIDDEN_DEPTH = -1e6;
@@ -27,9 +32,14 @@ export function see(pieces: readonly Piece[], projection: Projection): Seen[] {
 
 /**
  * Groups of all pieces seen: alike pieces of a bay or leaf in one, hidden lines of each bay or leaf
- * in another. Below `ground` (sheet y) posts are drawn as buried.
+ * in another. Below `ground` (sheet y) posts are drawn as buried. `told` picks the pieces whose hidden
+ * lines are drawn.
  */
-export function pieceGroups(seen: readonly Seen[], ground: number): Group[] {
+export function pieceGroups(
+  seen: readonly Seen[],
+  ground: number,
+  told: (piece: Piece) => boolean = carriesSlats,
+): Group[] {
   const places = byPlace(seen);
   const alike = new Map<string, Drawn>();
   const hidden = new Map<string, Drawn>();
@@ -38,8 +48,7 @@ export function pieceGroups(seen: readonly Seen[], ground: number): Group[] {
       const front = places.flatMap((other) =>
         other.near < one.near && overlapsPlace(other, one) ? inFront(one, other.seen) : [],
       );
-      const told = TOLD_WHEN_HIDDEN.has(one.piece.role);
-      if (front.length > 0 && told) drawHidden(hidden, place.key, one, front, ground);
+      if (front.length > 0 && told(one.piece)) drawHidden(hidden, place.key, one, front, ground);
       if (front.length > 0 && isHidden(one, front)) continue;
       draw(alike, place.key, one, ground);
     }
@@ -59,8 +68,7 @@ interface Place {
 function byPlace(seen: readonly Seen[]): Place[] {
   const places = new Map<string, Place>();
   for (const one of seen) {
-    const { key } = one.piece;
-    const owner = key.slice(0, Math.max(0, key.lastIndexOf('/')));
+    const owner = ownerOf(one.piece);
     let place = places.get(owner);
     if (!place) {
       place = { key: owner, seen: [], x0: Infinity, x1: -Infinity, near: Infinity };
@@ -72,6 +80,11 @@ function byPlace(seen: readonly Seen[]): Place[] {
     if (one.near < place.near) place.near = one.near;
   }
   return [...places.values()];
+}
+
+/** Key of the bay or leaf a piece belongs to; for a post, of its run. */
+export function ownerOf(piece: Pick<Piece, 'key'>): string {
+  return piece.key.slice(0, Math.max(0, piece.key.lastIndexOf('/')));
 }
 
 function overlapsPlace(place: Place, one: Silhouette): boolean {

@@ -7,7 +7,7 @@ const BELOW = 0.22;
 /** Clear space kept around every text, in letters. */
 const CLEAR = 0.15;
 /** Radius of the ring around a mark, in letters. */
-export const RING = 0.95;
+export const RING = 0.88;
 /** Middle of a capital above its baseline, in font sizes. */
 export const MIDDLE = 0.36;
 

@@ -65,10 +65,12 @@ export function runMarks(run: RunLayout, ground: number, foot: number, letter: n
   };
 }
 
-/** A small ring on the line of posts where station 0 is: where the tape is hooked. */
+/** A dot on the line of posts where station 0 is: where the tape is hooked. */
 export function stationZero(prefix: string, line: number, letter: number): Part {
   return {
-    groups: [lineGroup(`${prefix}/station-0`, 'tick', circlePath(0, line, 0.38 * letter), BEFORE_ALL - 1)],
+    groups: [
+      lineGroup(`${prefix}/station-0`, 'scale-bar', circlePath(0, line, 0.24 * letter), BEFORE_ALL - 1),
+    ],
     labels: [
       {
         ...NOTE,

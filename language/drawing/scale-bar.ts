@@ -6,6 +6,7 @@ import {
   TICKS_PER_MM,
   type Ticks,
 } from '../units/index.ts';
+import { dimensionText } from './dimension-text.ts';
 import { BEFORE_ALL, lineGroup } from './line-group.ts';
 import type { Part } from './part.ts';
 import { linePath, rectPath } from './path-text.ts';
@@ -50,7 +51,7 @@ export function scaleBar(prefix: string, x: number, y: number, measure: Measure,
     ],
     labels: stops.map((n) => ({
       key: `${prefix}/scale/${n}`,
-      text: n === 0 ? '0' : formatLength((total / DIVISIONS) * n, measure),
+      text: (n === DIVISIONS ? formatLength : dimensionText)((total / DIVISIONS) * n, measure),
       x: Math.round((x + n * step) * 100) / 100,
       y: Math.round(y * 100) / 100,
       anchor: 'middle',

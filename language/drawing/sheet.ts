@@ -13,31 +13,44 @@ export interface Sheet {
   readonly places: readonly SheetPlace[];
 }
 
-/** Between views, in letters of the larger one. */
+/** Between views, in letters. */
 const APART = 2;
 
 /**
- * All views on one sheet at one scale: rows down the page, each beginning at the left; the views of a
- * run that are narrow enough (its gate leaves) stand beside one another in a row.
+ * All views on one sheet at one scale: rows down the page, each beginning at the left. A run's elevation
+ * has a row to itself; its gate leaves stand beside one another in the next, as many as the widest view takes.
  */
 export function arrangeSheet(views: readonly ViewFrame[]): Sheet {
-  const widest = Math.max(0, ...views.map((view) => view.box[2]));
   const places: SheetPlace[] = [];
-  let [x, y, rowHeight, sheetWidth] = [0, 0, 0, 0];
-  let run: string | undefined;
-  for (const view of views) {
-    const [left, top, width, height] = view.box;
-    const apart = APART * view.letter;
-    const first = run !== view.run || x === 0;
-    // A run's own elevation opens a row for itself; so its leaves begin the next.
-    const elevation = view.key === view.run || run !== view.run;
-    if (!first && (x + width > widest || elevation)) [x, y, rowHeight] = [0, y + rowHeight + apart, 0];
-    else if (first && places.length > 0 && x > 0) [x, y, rowHeight] = [0, y + rowHeight + apart, 0];
-    places.push({ key: view.key, x: hundredth(x - left), y: hundredth(y - top) });
-    rowHeight = Math.max(rowHeight, height);
-    sheetWidth = Math.max(sheetWidth, x + width);
-    x += width + apart;
-    run = view.run;
+  const widest = Math.max(0, ...views.map((view) => view.box[2]));
+  let y = 0;
+  for (const row of rowsOf(views, widest)) {
+    let x = 0;
+    for (const view of row) {
+      places.push({ key: view.key, x: hundredth(x - view.box[0]), y: hundredth(y - view.box[1]) });
+      x += view.box[2] + APART * view.letter;
+    }
+    y += Math.max(...row.map((view) => view.box[3] + APART * view.letter));
   }
-  return { box: [0, 0, hundredth(sheetWidth), hundredth(y + rowHeight)], places };
+  const last = views[views.length - 1];
+  return { box: [0, 0, hundredth(widest), hundredth(last ? y - APART * last.letter : 0)], places };
+}
+
+function rowsOf(views: readonly ViewFrame[], widest: number): ViewFrame[][] {
+  const rows: ViewFrame[][] = [];
+  let width = 0;
+  let leaves: string | undefined;
+  for (const view of views) {
+    const apart = APART * view.letter;
+    if (leaves === view.run && width + apart + view.box[2] <= widest) {
+      rows[rows.length - 1]?.push(view);
+      width += apart + view.box[2];
+      continue;
+    }
+    rows.push([view]);
+    width = view.box[2];
+    // A row opened by a run's elevation takes no other view.
+    leaves = view.part === 'run' ? undefined : view.run;
+  }
+  return rows;
 }

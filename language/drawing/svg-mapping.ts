@@ -27,7 +27,7 @@ export function labelElements(placed: PlacedLabel, letter: number): SvgElement[]
     'font-size': hundredth(size),
   };
   // Turned counterclockwise about its own anchor, so that it is read from the right.
-  if (label.turn === 90) attrs['transform'] = `rotate(-90 ${x} ${y})`;
+  if (label.turn === 90) attrs.transform = `rotate(-90 ${x} ${y})`;
   const elements: SvgElement[] = [{ tag: 'text', attrs, text: label.text }];
   if (leader) elements.push({ tag: 'path', attrs: { class: 'pen-leader', d: linePath(...leader) } });
   if (label.kind === 'mark') {

@@ -91,6 +91,8 @@ export interface PlacedLabel {
 export interface View {
   readonly key: string;
   readonly run: string;
+  /** All of a run, or a gate leaf alone. */
+  readonly part: 'run' | 'leaf';
   readonly title: string;
   /** The side it is seen from, named. */
   readonly side: string;

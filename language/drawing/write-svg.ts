@@ -47,7 +47,6 @@ const ENTITIES: Readonly<Record<string, string>> = {
 /** Text as XML character data or attribute value; characters XML 1.0 does not allow become U+FFFD. */
 export function escapeXml(text: string): string {
   return text
-    .toWellFormed()
-    .replace(/[^\t\n\r\u0020-\uFFFD\u{10000}-\u{10FFFF}]/gu, '\uFFFD')
+    .replace(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '\uFFFD')
     .replace(/[&<>"']/g, (character) => ENTITIES[character] as string);
 }
