@@ -5,4 +5,9 @@
  * Lives here: the shape of a job and how it is built from syntax. Does not live here: geometry,
  * findings' texts, anything that knows an editor, a file system or a clock.
  */
+export * from './bounds.ts';
+export { DEFAULT_LENGTHS, type DefaultLength, type DefaultName, isMetric } from './defaults.ts';
 export type * from './job.ts';
+export { HINT_SEPARATOR, type ProblemArgs, type ProblemCode } from './problems.ts';
+export { buildJob } from './read-job.ts';
+export type { JobContext } from './reader.ts';

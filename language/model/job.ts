@@ -115,7 +115,9 @@ export type PostSpacing =
   | { readonly kind: 'stations'; readonly stations: readonly Sourced<Ticks>[] };
 
 /** How slats meet what holds them. */
-export type Mounting = { readonly kind: 'between' } | { readonly kind: 'face'; readonly face: 'front' | 'back' };
+export type Mounting =
+  | { readonly kind: 'between' }
+  | { readonly kind: 'face'; readonly face: 'front' | 'back' };
 
 /** What a run and a gate leaf have in common: slats of a pattern in a frame. */
 export interface InfillSpec {

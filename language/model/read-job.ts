@@ -1,0 +1,58 @@
+import type * as ast from '../grammar/index.ts';
+import { isStock } from '../grammar/index.ts';
+import type { BrokenRun, Job, RunSpec } from './job.ts';
+import { pickStatements } from './pick-statements.ts';
+import { readMaterial } from './read-material.ts';
+import { readMeasure } from './read-measure.ts';
+import { readNames } from './read-names.ts';
+import { readPattern } from './read-pattern.ts';
+import { readPrivacy } from './read-privacy.ts';
+import { readRun, tellGateRun } from './read-run.ts';
+import { readStock } from './read-stock.ts';
+import { follow, type JobContext, makeReader, originOf, type Reader } from './reader.ts';
+import { NO_BINDINGS } from './resolve-parameter.ts';
+
+/**
+ * The job of one file: plain data with units resolved, references followed and defaults filled.
+ *
+ * Works on any tree, however broken, and never throws: what cannot be worked out is left out, and what
+ * the text itself has wrong is among the `problems`. References that lead nowhere are told by linking,
+ * so here they only leave their run broken. Problems of other files are theirs.
+ *
+ * @param root a linked file
+ */
+export function buildJob(root: ast.SlatFile, context: JobContext): Job {
+  const opened = makeReader(root, context);
+  const elements = root.elements ?? [];
+  const node = elements.find((element) => element.$type === 'Job');
+  const pick = pickStatements(opened, 'job', node?.statements);
+  const measure = readMeasure(opened, pick('MeasureStatement'), node ?? root);
+  const reader: Reader = { ...opened, measure: measure.value };
+  const later = readNames(reader);
+  const privacy = readPrivacy(reader, pick('SeeThroughLimit'), pick('GapLimit'));
+  const stock: Job['stock'] = elements.flatMap((element) => {
+    if (element.$type === 'Material') readMaterial(reader, element);
+    // Read for itself: what is wrong with it is told whether or not a run uses it.
+    if (element.$type === 'Pattern') readPattern(reader, element, NO_BINDINGS);
+    return isStock(element) ? (readStock(reader, element) ?? []) : [];
+  });
+  const runs = readRuns(reader, later);
+  const job = { uri: context.uri, origin: originOf(reader, node ?? root), measure, privacy, stock, runs };
+  const problems = [...reader.problems.values()];
+  return { ...job, ...(node?.name !== undefined ? { name: node.name } : {}), problems };
+}
+
+/** Runs in file order, each with its gates. One that has the name of an earlier one is left out. */
+function readRuns(reader: Reader, later: ReadonlySet<ast.Element>): readonly (RunSpec | BrokenRun)[] {
+  const gates = new Map<ast.Run, ast.Gate[]>();
+  const runs: ast.Run[] = [];
+  for (const element of reader.root.elements ?? []) {
+    if (element.$type === 'Run' && element.name?.trim() && !later.has(element)) runs.push(element);
+    if (element.$type !== 'Gate' || !element.name?.trim() || later.has(element)) continue;
+    const run = follow(element.run);
+    if (!run) continue;
+    if (run.$container !== reader.root) tellGateRun(reader, element, run, 'other-file');
+    gates.set(run, [...(gates.get(run) ?? []), element]);
+  }
+  return runs.map((run) => readRun(reader, run, gates.get(run) ?? []));
+}

@@ -1,0 +1,141 @@
+import type * as ast from '../grammar/index.ts';
+import { DEFAULT_MOUNTING, DEFAULT_SIDE } from './defaults.ts';
+import type { BrokenRun, GateSpec, InfillSpec, RunSpec, Sourced } from './job.ts';
+import { statedOrOnly } from './only-stock.ts';
+import { orAssumed } from './or-assumed.ts';
+import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
+import { type ReadFill, readFill } from './read-fill.ts';
+import { readFlip } from './read-flip.ts';
+import { readGate } from './read-gate.ts';
+import { readInfillFit, readMounting } from './read-infill.ts';
+import { readBand, readLength } from './read-length.ts';
+import { bayEstimate, hasSaneBays, readSpacing } from './read-spacing.ts';
+import { assumed, assumedLength, originOf, type Reader, tell } from './reader.ts';
+import { hasSaneSlats } from './sane-slats.ts';
+import { usePost } from './use-stock.ts';
+
+type Statements = Picked<ast.RunStatement>;
+type GatelessRun = Omit<RunSpec, 'gates'>;
+
+/** A run with its gates. Broken when something that it cannot be laid out without is missing or cannot be. */
+export function readRun(reader: Reader, node: ast.Run, gates: readonly ast.Gate[]): RunSpec | BrokenRun {
+  const broken: BrokenRun = { name: node.name, origin: originOf(reader, node), broken: true };
+  const pick = pickStatements(reader, 'run', node.statements);
+  const fillStatement = pick('FillStatement');
+  const fill = fillStatement ? readFill(reader, fillStatement) : tellMissing(reader, node, 'fill');
+  const run = readOwn(reader, node, pick, fill);
+  if (!run || !fill) {
+    for (const gate of gates) tellGateRun(reader, gate, node, 'broken');
+    return broken;
+  }
+  const specs: GateSpec[] = [];
+  for (const gate of gates) {
+    const spec = readGate(reader, gate, { run, fill });
+    if (spec) specs.push(spec);
+  }
+  return specs.length === gates.length ? { ...run, gates: specs } : broken;
+}
+
+/** Tells that a gate hangs in a run it cannot hang in. */
+export function tellGateRun(
+  reader: Reader,
+  gate: ast.Gate,
+  run: ast.Run,
+  reason: 'other-file' | 'broken',
+): void {
+  const args = { gate: gate.name, run: run.name ?? '', reason };
+  const related = [{ origin: originOf(reader, run), note: 'run' }];
+  tell(reader, 'gate-run', originOf(reader, gate, 'run'), args, related);
+}
+
+function readOwn(
+  reader: Reader,
+  node: ast.Run,
+  pick: Statements,
+  fill: ReadFill | undefined,
+): GatelessRun | undefined {
+  const length = pick('RunLength')
+    ? readLength(reader, pick('RunLength')?.value, { what: 'length' })
+    : tellMissing(reader, node, 'length');
+  const posts = pick('PostsStatement') ?? tellMissing(reader, node, 'posts');
+  const post = posts && usePost(reader, posts.stock, { node: posts, property: 'stock', place: 'posts' });
+  const spacing = posts && readSpacing(reader, node, posts);
+  const heightStatement = pick('HeightStatement') ?? tellMissing(reader, node, 'height');
+  const height = heightStatement && readBand(reader, heightStatement, { what: 'height' });
+  const bottom = readBottom(reader, node, pick);
+  const embedStatement = pick('EmbedStatement');
+  const embed = readLength(reader, embedStatement?.value, { what: 'embed', zero: true });
+  const tops = orAssumed(reader, node, pick('PostTops'), 'tops');
+  const ground = readGround(reader, node, pick('GroundStatement'));
+  const infill = readRunInfill(reader, node, pick, fill);
+  const upright = infill?.flip.upright ?? readFlip(reader, node, pick('FlipStatement')).upright;
+  // Stated rails are read in any case, so that what is wrong with them is told.
+  const railsStatement = pick('RailsStatement');
+  const rail = upright || railsStatement ? statedOrOnly(reader, node, 'rails', railsStatement) : undefined;
+  if (!length || !post || !spacing || !height || !bottom || !tops || !ground || !infill) return undefined;
+  if ((embedStatement && !embed) || (upright && !rail)) return undefined;
+  if (!hasSaneBays(reader, spacing, length, post.value.along.value)) return undefined;
+  const bays = bayEstimate(spacing.value, length.value, post.value.along.value);
+  const space = upright ? length.value : height.value.high - bottom.value.low;
+  const nameAt = originOf(reader, node, 'name');
+  if (!hasSaneSlats(reader, infill, space, upright ? 1 : Math.max(1, bays), nameAt)) return undefined;
+  return {
+    name: node.name,
+    origin: originOf(reader, node),
+    seenFrom: readSide(reader, node, pick('SeenFrom')),
+    length,
+    post,
+    spacing,
+    ...(embed ? { embed } : {}),
+    tops,
+    height,
+    bottom,
+    ground,
+    ...(upright && rail ? { rail } : {}),
+    infill,
+    measure: reader.measure,
+  };
+}
+
+function readRunInfill(
+  reader: Reader,
+  node: ast.Run,
+  pick: Statements,
+  fill: ReadFill | undefined,
+): InfillSpec | undefined {
+  const flip = readFlip(reader, node, pick('FlipStatement'));
+  const mounting = readMounting(reader, node, pick('SlatsStatement'), DEFAULT_MOUNTING);
+  const between = mounting.value.kind === 'between';
+  const cleats = pick('CleatsStatement');
+  const cleat = between || cleats ? statedOrOnly(reader, node, 'cleats', cleats) : undefined;
+  const endGap = orAssumed(reader, node, pick('EndGap'), 'endGap');
+  if (!fill || !endGap) return undefined;
+  const fit = readInfillFit(reader, node, pick('Fit'), fill);
+  if ((between || cleats) && !cleat) return undefined;
+  const pattern = fill.spec;
+  const origin = originOf(reader, fill.statement);
+  return { pattern, fill: origin, flip, fit, mounting, ...(cleat ? { cleat } : {}), endGap };
+}
+
+function readBottom(reader: Reader, node: ast.Run, pick: Statements): RunSpec['bottom'] | undefined {
+  const statement = pick('BottomStatement');
+  if (statement) return readBand(reader, statement, { what: 'bottom', zero: true });
+  const { value, origin } = assumedLength(reader, node, 'bottom');
+  return { value: { low: value, high: value }, origin };
+}
+
+function readGround(
+  reader: Reader,
+  node: ast.Run,
+  statement: ast.GroundStatement | undefined,
+): Sourced<number> | undefined {
+  if (!statement) return assumedLength(reader, node, 'ground');
+  const length = readLength(reader, statement.value, { what: 'ground', zero: true });
+  if (!length || statement.direction !== 'down' || length.value === 0) return length;
+  return { value: -length.value, origin: length.origin };
+}
+
+function readSide(reader: Reader, node: ast.Run, statement: ast.SeenFrom | undefined): Sourced<string> {
+  if (!statement?.side) return assumed(reader, node, DEFAULT_SIDE);
+  return { value: statement.side, origin: originOf(reader, statement) };
+}

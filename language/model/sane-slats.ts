@@ -1,0 +1,27 @@
+import { MOST_SLATS } from './bounds.ts';
+import type { InfillSpec, Origin } from './job.ts';
+import { type Reader, tell } from './reader.ts';
+
+/**
+ * Whether an infill comes to a number of slats one can build; told when it does not. An estimate from
+ * the mean pitch: the slats are laid out, and counted, later.
+ *
+ * @param space in the direction the pattern reads, of one panel
+ * @param panels how many there are alike
+ */
+export function hasSaneSlats(
+  reader: Reader,
+  { pattern }: Pick<InfillSpec, 'pattern'>,
+  space: number,
+  panels: number,
+  at: Origin,
+): boolean {
+  const { repeat, gap } = pattern;
+  const widths = repeat.reduce((sum, { value }) => sum + value.width.value, 0);
+  const pitch = widths / repeat.length + gap.value;
+  const slats = Math.ceil((Math.max(0, space) / pitch) * panels);
+  if (slats <= MOST_SLATS) return true;
+  const bound = { reason: 'too-many' as const, least: 1, most: MOST_SLATS };
+  tell(reader, 'absurd-count', at, { what: 'slats', count: String(slats), ...bound });
+  return false;
+}
