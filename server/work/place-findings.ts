@@ -43,14 +43,15 @@ export function placeFindings(
   work: Work,
 ): PlacedFinding[] {
   const uses = services.shared.workspace.UseGraph.results(document.uri.toString());
-  const findings: Finding[] = [
-    ...uses.flatMap((use) => useFindings(document, use)),
-    ...checkJob(work.job),
-    ...work.layout.runs.flatMap((run) => rememberedRunFindings(run, work.job)),
-  ];
+  const ofFile = [...uses.flatMap((use) => useFindings(document, use)), ...checkJob(work.job)];
   return [
     ...textFindings(services, document).map(placeText),
-    ...findings.map((finding) => place(services, document, finding)),
+    ...ofFile.map((finding) => place(services, document, finding, work.job.origin)),
+    ...work.layout.runs.flatMap((run) =>
+      rememberedRunFindings(run, work.job).map((finding) =>
+        place(services, document, finding, run.spec.infill.fill),
+      ),
+    ),
   ].sort(
     (a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character,
   );
@@ -83,15 +84,27 @@ function placeText(finding: TextFinding): PlacedFinding {
   };
 }
 
-function place(services: SlatCoreServices, document: LangiumDocument, finding: Finding): PlacedFinding {
+/**
+ * Puts a finding where the document says what it is about. What stands in a used file is told at `home`,
+ * the place of this document that brings it in, with the other file as related.
+ */
+function place(
+  services: SlatCoreServices,
+  document: LangiumDocument,
+  finding: Finding,
+  home: Origin,
+): PlacedFinding {
   const kind = findingKind(finding.code);
+  const own = document.uri.toString();
+  const elsewhere = finding.at.uri === own ? [] : [{ at: finding.at, note: 'it is stated here' }];
+  const at = elsewhere.length === 0 ? finding.at : home;
   return {
     code: finding.code,
     severity: kind.severity,
     message: messageOf(finding),
-    range: pathHeadRange(document, finding.at.path),
+    range: pathHeadRange(document, at.uri === own ? at.path : ''),
     basis: kind.basis,
-    related: (finding.related ?? []).flatMap(({ at, note }) => {
+    related: [...elsewhere, ...(finding.related ?? [])].flatMap(({ at, note }) => {
       const range = rangeIn(services, at);
       return range ? [{ uri: at.uri, range, note }] : [];
     }),

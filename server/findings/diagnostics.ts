@@ -1,0 +1,50 @@
+import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
+import type { Fix, Severity } from '../../language/checks/index.ts';
+import { FINDING_SCHEME } from '../protocol.ts';
+import type { PlacedFinding } from '../work/place-findings.ts';
+
+/** What a diagnostic carries back to the server when fixes are asked for. */
+export interface FindingData {
+  readonly code: string;
+  readonly fixes: readonly Fix[];
+  /** Texts to put in place of what is underlined, nearest first. */
+  readonly suggestions: readonly string[];
+  readonly pieces: readonly string[];
+}
+
+const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+};
+
+/** Address of the page that explains a finding. */
+export function pageOf(code: string): string {
+  return `${FINDING_SCHEME}:/${code}.md`;
+}
+
+/** A finding as editors show it: with its code, linked to its page. */
+export function toDiagnostic(finding: PlacedFinding): Diagnostic {
+  const { code, fixes, suggestions, pieces } = finding;
+  const data: FindingData = { code, fixes, suggestions, pieces };
+  return {
+    source: 'slatwright',
+    code,
+    codeDescription: { href: pageOf(code) },
+    severity: SEVERITIES[finding.severity],
+    message: finding.message,
+    range: finding.range,
+    relatedInformation: finding.related.map(({ uri, range, note }) => ({
+      location: { uri, range },
+      message: note,
+    })),
+    data,
+  };
+}
+
+/** What a diagnostic of ours carries; undefined for any other. */
+export function dataOf(diagnostic: Diagnostic): FindingData | undefined {
+  const data = diagnostic.data as Partial<FindingData> | undefined;
+  if (typeof data?.code !== 'string' || !Array.isArray(data.fixes)) return undefined;
+  return { code: data.code, fixes: data.fixes, suggestions: data.suggestions ?? [], pieces: data.pieces ?? [] };
+}

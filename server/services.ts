@@ -1,0 +1,107 @@
+import { DocumentState, type DeepPartial, inject, type Module } from 'langium';
+import {
+  createDefaultModule,
+  createDefaultSharedModule,
+  type DefaultSharedModuleContext,
+  type LangiumServices,
+  type LangiumSharedServices,
+  type PartialLangiumServices,
+  type ServiceRequirements,
+} from 'langium/lsp';
+import {
+  SlatGeneratedModule,
+  SlatGeneratedSharedModule,
+  SlatModule,
+  type SlatSharedAddedServices,
+  SlatSharedModule,
+} from '../language/grammar/index.ts';
+import { SlatCodeActions } from './features/code-actions.ts';
+import { SlatCompletion } from './features/completion.ts';
+import { SlatDefinition } from './features/definition.ts';
+import { SlatFolding } from './features/folding.ts';
+import { SlatFormatter } from './features/formatting.ts';
+import { SlatHover } from './features/hover.ts';
+import { SlatNodeKinds } from './features/node-kinds.ts';
+import { SlatRename } from './features/rename.ts';
+import { SlatValidator } from './findings/validator.ts';
+import { WorkKeeper } from './work/keeper.ts';
+import { OpenFileUpdates } from './workspace/open-file-updates.ts';
+import { ForgivingWorkspaceManager } from './workspace/workspace-manager.ts';
+
+/** What the server adds to the shared services. */
+export interface SlatServerAddedServices {
+  readonly work: {
+    readonly Keeper: WorkKeeper;
+  };
+}
+
+export type SlatServerSharedServices = LangiumSharedServices & SlatSharedAddedServices & SlatServerAddedServices;
+export type SlatServices = LangiumServices & { readonly shared: SlatServerSharedServices };
+
+/** Requests that need names to be linked in one document do not wait for the findings of all. */
+export const REQUIREMENTS: Partial<ServiceRequirements> = {
+  CompletionProvider: DocumentState.Linked,
+  HoverProvider: DocumentState.Linked,
+  DefinitionProvider: DocumentState.Linked,
+  DocumentSymbolProvider: DocumentState.Parsed,
+  FoldingRangeProvider: DocumentState.Parsed,
+  Formatter: DocumentState.Parsed,
+};
+
+const sharedServerModule: Module<
+  SlatServerSharedServices,
+  DeepPartial<LangiumSharedServices> & SlatServerAddedServices
+> = {
+  lsp: {
+    DocumentUpdateHandler: (shared) => new OpenFileUpdates(shared),
+    NodeKindProvider: () => new SlatNodeKinds(),
+  },
+  workspace: {
+    WorkspaceManager: (shared) => new ForgivingWorkspaceManager(shared),
+  },
+  work: {
+    Keeper: (shared) => new WorkKeeper(shared),
+  },
+};
+
+const serverModule: Module<SlatServices, PartialLangiumServices> = {
+  lsp: {
+    CodeActionProvider: (services) => new SlatCodeActions(services),
+    CompletionProvider: (services) => new SlatCompletion(services),
+    DefinitionProvider: (services) => new SlatDefinition(services),
+    FoldingRangeProvider: (services) => new SlatFolding(services),
+    Formatter: () => new SlatFormatter(),
+    HoverProvider: (services) => new SlatHover(services),
+    RenameProvider: (services) => new SlatRename(services),
+  },
+  validation: {
+    DocumentValidator: (services) => new SlatValidator(services),
+  },
+};
+
+/**
+ * The language with its language server.
+ *
+ * @param context where files are read from and, with a server, the connection
+ * @param host replaces shared services that depend on the host, such as what `use` may reach
+ */
+export function createSlatServices(
+  context: DefaultSharedModuleContext,
+  host: Module<SlatServerSharedServices, DeepPartial<SlatServerSharedServices>> = {},
+): { shared: SlatServerSharedServices; slat: SlatServices } {
+  const shared: SlatServerSharedServices = inject(
+    createDefaultSharedModule(context),
+    SlatGeneratedSharedModule,
+    SlatSharedModule,
+    sharedServerModule,
+    host,
+  );
+  const slat: SlatServices = inject(
+    createDefaultModule({ shared }),
+    SlatGeneratedModule,
+    SlatModule,
+    serverModule,
+  ) as SlatServices;
+  shared.ServiceRegistry.register(slat);
+  return { shared, slat };
+}

@@ -1,0 +1,29 @@
+import type { DeepPartial, FileSystemProvider, Module } from 'langium';
+import { startLanguageServer } from 'langium/lsp';
+import type { Connection } from 'vscode-languageserver';
+import { createSlatServices, REQUIREMENTS, type SlatServerSharedServices, type SlatServices } from './services.ts';
+import { warmUp } from './warm-up.ts';
+import { answerPictureRequests } from './work/requests.ts';
+
+/** What differs between the places a server runs in. */
+export interface Host {
+  readonly connection: Connection;
+  readonly fileSystemProvider: () => FileSystemProvider;
+  /** Shared services that depend on the host. */
+  readonly module?: Module<SlatServerSharedServices, DeepPartial<SlatServerSharedServices>>;
+}
+
+/** Starts the language server; an entry brings the connection and the files, and nothing else. */
+export function start({ connection, fileSystemProvider, module }: Host): {
+  shared: SlatServerSharedServices;
+  slat: SlatServices;
+} {
+  const services = createSlatServices({ connection, fileSystemProvider }, module);
+  const { shared } = services;
+  // It listens to the builder, so it must be there before the first document is.
+  void shared.work.Keeper;
+  answerPictureRequests(connection, shared);
+  shared.lsp.LanguageServer.onInitialized(() => void warmUp());
+  startLanguageServer(shared, REQUIREMENTS);
+  return services;
+}
