@@ -5,7 +5,7 @@ import { boardTooLong } from './board-too-long.ts';
 import type { JobCheck, RunCheck } from './define.ts';
 import type { Finding, FindingKind } from './finding.ts';
 import { gapTooWide } from './gap-too-wide.ts';
-import { gateTooWide } from './gate-too-wide.ts';
+import { leafTooWide } from './leaf-too-wide.ts';
 import { impossibleGeometry } from './impossible-geometry.ts';
 import { nominalSize } from './nominal-size.ts';
 import { patternOpen } from './pattern-open.ts';
@@ -22,7 +22,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   baysUnequal,
   boardTooLong,
   gapTooWide,
-  gateTooWide,
+  leafTooWide,
   patternOpen,
   ripTooThin,
   spanTooLong,

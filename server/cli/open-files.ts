@@ -4,7 +4,7 @@ import type { LangiumDocument } from 'langium';
 import { NodeFileSystem } from 'langium/node';
 import { URI } from 'vscode-uri';
 import { createSlatCoreServices, type SlatCoreServices } from '../../language/grammar/index.ts';
-import { LayoutMemo } from '../../language/layout/index.ts';
+import { createLayoutMemo } from '../../language/layout/index.ts';
 import { type Work, workOut } from '../work/work-out.ts';
 import { CannotRun } from './usage.ts';
 
@@ -33,7 +33,7 @@ export async function openFiles(
   const files = documents.map((document, at) => ({
     path: found[at]?.path ?? document.uri.fsPath,
     document,
-    work: workOut(shared, document, new LayoutMemo()),
+    work: workOut(shared, document, createLayoutMemo()),
   }));
   return { services: slat, files };
 }

@@ -5,9 +5,9 @@ import { commonPractice, type RunCheck } from './define.ts';
 const WIDEST_WOODEN_LEAF = inches(42);
 
 /** A gate leaf too wide to hang well as one. */
-export const gateTooWide: RunCheck = {
+export const leafTooWide: RunCheck = {
   kind: {
-    code: 'gate-too-wide',
+    code: 'leaf-too-wide',
     severity: 'warning',
     stage: 'layout',
     basis: commonPractice('a wooden leaf is no wider than 42"; some builders hang up to 60" and see it sag'),
@@ -19,7 +19,7 @@ export const gateTooWide: RunCheck = {
     run.leaves
       .filter((leaf) => leaf.width > WIDEST_WOODEN_LEAF && isWood(leaf.spec.frame.value.material?.kind.value))
       .map((leaf) => ({
-        code: 'gate-too-wide',
+        code: 'leaf-too-wide',
         at: leaf.spec.opening.origin,
         args: {
           gate: leaf.gate,
