@@ -4,5 +4,12 @@
  *
  * Lives here: geometry of pieces. Does not live here: judgment (checks/), pictures (drawing/).
  */
+export { hashOf } from './hash.ts';
+export { createLayoutMemo, type LayoutMemo, layOutJob } from './job.ts';
 export type * from './layout.ts';
+export { bayKey, courseKey, gateKey, postKey, runKey } from './names.ts';
+export { findOverlaps, overlap } from './overlap.ts';
 export type * from './piece.ts';
+export type { GeometryArgs, GeometryCode } from './problems.ts';
+export { layOutRun } from './run.ts';
+export { contactArea, findUnsupported } from './support.ts';

@@ -34,7 +34,7 @@ export interface Bay {
   readonly gate?: string;
 }
 
-/** One slat line of an infill: offsets from the datum for level slats, from station 0 for upright ones. */
+/** One slat line of an infill: heights from the datum for level slats, stations for upright ones. */
 export interface Course {
   readonly number: number;
   /** Edge nearer the top (level) or the left (upright). */
@@ -106,6 +106,8 @@ export interface FitResult {
   readonly chosen?: FitChoice;
   /** What is left of the space below the last slat of the nominal pattern. */
   readonly leftover: Ticks;
+  /** Slats of the nominal pattern; 0 when none that may be the last goes in. */
+  readonly nominalCount: number;
   /** The others, best first. */
   readonly choices: readonly FitChoice[];
   readonly origin: Origin;
@@ -130,6 +132,8 @@ export interface RunLayout {
   readonly key: string;
   readonly hash: string;
   readonly spec: RunSpec;
+  /** False when impossible geometry keeps it from being built: then it has no posts, bays or pieces. */
+  readonly sound: boolean;
   readonly frame: Frame;
   readonly posts: readonly PostMark[];
   readonly bays: readonly Bay[];
@@ -139,7 +143,7 @@ export interface RunLayout {
   readonly top: Ticks;
   readonly postTop: Ticks;
   readonly embed: Sourced<Ticks>;
-  /** Slat lines of the level bays, one list for all of them; for upright runs by bay. */
+  /** Slat lines by bay, a gate's leaf included; level bays share one list. */
   readonly courses: ReadonlyMap<number, readonly Course[]>;
   readonly leaves: readonly Leaf[];
   readonly pieces: readonly Piece[];

@@ -6,7 +6,11 @@ export type Vec3 = readonly [x: number, y: number, z: number];
 
 export type Role = 'post' | 'slat' | 'cleat' | 'rail' | 'stile' | 'brace' | 'trim';
 
-/** One end of a piece: angles in degrees from a square cut. */
+/**
+ * One end of a piece: angles in degrees from a square cut. Positive where the end leans forward along
+ * the grain with growing width or thickness; so both ends of a parallelogram have the same sign, and
+ * those of a trapezoid opposite ones.
+ */
 export interface EndCut {
   /** Across the width. */
   readonly miter: number;
@@ -22,15 +26,16 @@ export interface Cut {
   readonly thickness: Ticks;
   /** True when it is ripped narrower than the stock it comes from. */
   readonly ripped: boolean;
-  /** Longest and shortest distance between its ends along the grain; alike when both ends are square. */
+  /** From tip to tip along the grain: what it takes from the board. Whole ticks, rounded down. */
   readonly longPoint: Ticks;
+  /** The length that all of the section has in common; equal to the long point when both ends are square. */
   readonly shortPoint: Ticks;
   readonly ends: readonly [EndCut, EndCut];
 }
 
 /**
  * A convex solid with eight corners. Corners 0 to 3 are one end, 4 to 7 the other, in the same order,
- * so that edges 0-4, 1-5, 2-6 and 3-7 run along the grain.
+ * so that edges 0-4, 1-5, 2-6 and 3-7 run along the grain; 0-1 is the width and 0-3 the thickness.
  */
 export interface Solid {
   readonly vertices: readonly Vec3[];
@@ -38,9 +43,9 @@ export interface Solid {
 
 /** One physical piece. `cut` and `solid` are made together (see `makePiece`), so they cannot disagree. */
 export interface Piece {
-  /** Made of names: "bank/b2/c07/slat", "bank/orchard/stile-left". */
+  /** Made of names: "bank/b2/c07", "bank/orchard/stile-hinge". */
   readonly key: string;
-  /** What is written on it: short, unique within its run. */
+  /** What is written on it: short, unique within its run (see labels.ts). */
   readonly label: string;
   readonly role: Role;
   readonly run: string;

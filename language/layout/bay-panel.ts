@@ -1,0 +1,186 @@
+import type { Problem, RunSpec } from '../model/index.ts';
+import { formatLength, type Ticks } from '../units/index.ts';
+import { centered, cleatProblems, roomBetween } from './holds.ts';
+import {
+  type Between,
+  cutWithin,
+  type Flush,
+  type HeldEnd,
+  type OnFace,
+  type Panel,
+  type Range,
+} from './infill.ts';
+import { bayLabel, railLabel } from './labels.ts';
+import type { Opening } from './layout.ts';
+import { type Line, thickestOf } from './lines.ts';
+import { makeBoard } from './make-board.ts';
+import { openingsOf } from './openings.ts';
+import type { Piece } from './piece.ts';
+import { postDepth } from './post-pieces.ts';
+import type { PlacedBay, PlacedPost } from './posts.ts';
+import { geometryProblem } from './problems.ts';
+
+/** A bay that slats fill: its rails, if it has them, the panel, and where one sees through. */
+export interface BayPlan {
+  readonly rails: readonly Piece[];
+  readonly panel: Panel;
+  readonly openings: readonly Opening[];
+}
+
+/** Plans a bay from its lines and the bottom and top of its infill. */
+export function planBay(spec: RunSpec, placed: PlacedBay, lines: readonly Line[], z: Range): BayPlan {
+  const { bay } = placed;
+  const { upright } = spec.infill.flip;
+  const rails = upright ? railsOf(spec, placed, z) : [];
+  const x: Range = [bay.from, bay.to];
+  const free: Range = upright ? insideRails(spec, z) : z;
+  const { reach, flush } = upright ? uprightReach(spec, z) : levelReach(spec, placed);
+  const panel: Panel = {
+    run: spec.name,
+    bay: bay.number,
+    key: bay.key,
+    label: bayLabel(bay.number),
+    upright,
+    lines,
+    reach,
+    flush,
+    step: spec.measure.step,
+    hold: holdOf(spec, placed, lines, z),
+    from: [spec.infill.fill, spec.origin],
+  };
+  const sight = { key: bay.key, bay: bay.number, upright, lines, span: upright ? x : z, x, z: free };
+  return { rails, panel, openings: openingsOf(sight) };
+}
+
+/** Reasons why no bay of the run can be filled as asked, or this or that one cannot. */
+export function bayProblems(
+  spec: RunSpec,
+  bays: readonly PlacedBay[],
+  z: Range,
+  thickest: Ticks,
+): readonly Problem[] {
+  const shown = (ticks: Ticks) => formatLength(ticks, spec.measure);
+  const { flip, mounting, endGap } = spec.infill;
+  const between = mounting.value.kind === 'between';
+  const height = shown(z[1] - z[0]);
+  if (flip.upright && !spec.rail) return [geometryProblem('rails-missing', flip.origin, { run: spec.name })];
+  const [front] = centered(thickest);
+  if (flip.upright && spec.rail) {
+    const rail = spec.rail.value;
+    const needs = 2 * rail.width.value + (between ? roomBetween(spec.infill) : 1);
+    const holders = [{ name: rail.name, y: centered(rail.thickness.value) }];
+    return [
+      ...(between ? cleatProblems(spec.infill, holders, thickest, front, spec.measure) : []),
+      ...(z[1] - z[0] < needs
+        ? [geometryProblem('too-low-for-rails', spec.height.origin, { height, needs: shown(needs) })]
+        : []),
+    ];
+  }
+  if (between) {
+    const posts = new Map(
+      bays.flatMap(({ left, right }) => [left, right]).map((post) => [post.stock.name, post]),
+    );
+    const holders = [...posts.values()].map((post) => ({ name: post.stock.name, y: postDepth(spec, post) }));
+    const needs = roomBetween(spec.infill);
+    return [
+      ...cleatProblems(spec.infill, holders, thickest, front, spec.measure),
+      ...bays.flatMap(({ bay }) => {
+        const args = { bay: bay.number, clear: shown(bay.clear), needs: shown(needs) };
+        return bay.clear < needs ? [geometryProblem('bay-too-narrow', spec.spacing.origin, args)] : [];
+      }),
+    ];
+  }
+  const { name, along } = spec.post.value;
+  if (endGap.value < along.value) return [];
+  const args = { gap: shown(endGap.value), holder: name, width: shown(along.value) };
+  return [geometryProblem('end-gap-too-wide', endGap.origin, args)];
+}
+
+function holdOf(spec: RunSpec, placed: PlacedBay, lines: readonly Line[], z: Range): OnFace | Between {
+  const { bay, left, right } = placed;
+  const { infill } = spec;
+  const { upright } = infill.flip;
+  const x: Range = [bay.from, bay.to];
+  const inner = insideRails(spec, z);
+  if (infill.mounting.value.kind === 'face' || !infill.cleat) {
+    const face = infill.mounting.value.kind === 'face' ? infill.mounting.value.face : 'front';
+    const holders = upright
+      ? [
+          { key: railKey(placed, 'bottom'), x, z: [z[0], inner[0]] as const },
+          { key: railKey(placed, 'top'), x, z: [inner[1], z[1]] as const },
+        ]
+      : [left, right].map(({ mark }) => ({ key: mark.key, x: [mark.from, mark.to] as const, z }));
+    return { kind: 'face', face, plane: facePlane(spec, face), holders };
+  }
+  const [low, high]: [HeldEnd, HeldEnd] = upright
+    ? [
+        { name: 'bottom', at: inner[0], holder: railKey(placed, 'bottom') },
+        { name: 'top', at: inner[1], holder: railKey(placed, 'top') },
+      ]
+    : [
+        { name: 'left', at: bay.from, holder: left.mark.key },
+        { name: 'right', at: bay.to, holder: right.mark.key },
+      ];
+  const [front] = centered(thickestOf(lines));
+  return { kind: 'between', front, cleat: infill.cleat, ends: [low, high], span: upright ? x : z };
+}
+
+/** Where the face is that slats lie on: of the posts, or of the rails when slats are upright. */
+export function facePlane({ infill, rail, post }: RunSpec, face: 'front' | 'back'): Ticks {
+  const holder = infill.flip.upright ? rail?.value.thickness : post.value.through;
+  const y = centered(holder?.value ?? 0);
+  return y[face === 'front' ? 0 : 1];
+}
+
+function insideRails({ rail, infill }: RunSpec, z: Range): Range {
+  const width = infill.flip.upright ? (rail?.value.width.value ?? 0) : 0;
+  return [z[0] + width, z[1] - width];
+}
+
+function uprightReach(spec: RunSpec, z: Range): { reach: Range; flush: Flush } {
+  if (spec.infill.mounting.value.kind === 'face') return { reach: z, flush: 'start' };
+  const gap = spec.infill.endGap.value;
+  const inner = insideRails(spec, z);
+  return { reach: [inner[0] + gap, inner[1] - gap], flush: 'middle' };
+}
+
+/** Between: end gaps at both posts. On a face: to the middle of a post that slats share, else all over it. */
+function levelReach({ infill }: RunSpec, { bay, left, right }: PlacedBay): { reach: Range; flush: Flush } {
+  const gap = infill.endGap.value;
+  if (infill.mounting.value.kind === 'between') {
+    return { reach: [bay.from + gap, bay.to - gap], flush: 'middle' };
+  }
+  const joint = (post: PlacedPost) => post.mark.from + Math.floor((post.mark.to - post.mark.from) / 2);
+  const low = left.sharesSlats ? joint(left) + Math.floor(gap / 2) : left.mark.from;
+  const high = right.sharesSlats ? joint(right) - Math.ceil(gap / 2) : right.mark.to;
+  const flush = !left.sharesSlats ? 'start' : !right.sharesSlats ? 'end' : 'middle';
+  return { reach: [low, high], flush };
+}
+
+function railsOf(spec: RunSpec, placed: PlacedBay, z: Range): readonly Piece[] {
+  const { bay, left, right } = placed;
+  const { rail } = spec;
+  if (!rail) return [];
+  const inner = insideRails(spec, z);
+  const x = cutWithin([bay.from, bay.to], spec.measure.step, 'middle');
+  const y = centered(rail.value.thickness.value);
+  return (['top', 'bottom'] as const).map((end) =>
+    makeBoard(
+      {
+        key: railKey(placed, end),
+        label: railLabel(bayLabel(bay.number), end),
+        role: 'rail',
+        run: spec.name,
+        bay: bay.number,
+        side: 'middle',
+        supports: [left.mark.key, right.mark.key],
+        from: [rail.origin, rail.value.origin, spec.origin],
+      },
+      { name: rail.value.name },
+      false,
+      { x, y, z: end === 'top' ? [inner[1], z[1]] : [z[0], inner[0]] },
+    ),
+  );
+}
+
+const railKey = ({ bay }: PlacedBay, end: 'top' | 'bottom'): string => `${bay.key}/rail-${end}`;

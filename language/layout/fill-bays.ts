@@ -1,0 +1,67 @@
+import type { Origin, RunSpec } from '../model/index.ts';
+import type { Ticks } from '../units/index.ts';
+import { type Filled, fillPlace } from './fit-infill.ts';
+import type { Course } from './layout.ts';
+import { coursesOf } from './lines.ts';
+import type { PlacedBay, PlacedPosts } from './posts.ts';
+
+/** What fills a bay. */
+export interface Infilled extends Filled {
+  readonly courses: readonly Course[];
+}
+
+/** What fills the bays of a run. */
+export interface Infills {
+  readonly all: readonly Infilled[];
+  of(bay: PlacedBay): Infilled | undefined;
+  /** Above ground, as built. */
+  readonly ends: { readonly bottom: Ticks; readonly height: Ticks };
+}
+
+/** Level: one infill for all bays, on the same lines. Upright: one for each clear width that occurs. */
+export function fillBays(spec: RunSpec, { bays }: PlacedPosts): Infills {
+  const { infill, measure, height, bottom } = spec;
+  const ends = { bottom: bottom.value, height: height.value };
+  const { upright } = infill.flip;
+  const shared = { infill, measure, besideNominal: false, ...statedEnds(spec) };
+  const line = bays.filter(({ gate }) => !gate);
+  if (!upright) {
+    const level = withCourses(
+      fillPlace({
+        ...shared,
+        bays: line.map(({ bay }) => bay.number),
+        space: ends.height.high - ends.bottom.low,
+        edge: spec.ground.value + ends.height.high,
+        ends,
+      }),
+      false,
+    );
+    return { all: line.length > 0 ? [level] : [], of: ({ gate }) => (gate ? undefined : level), ends: level };
+  }
+  const fitted = new Map<number, Infilled>();
+  const all: Infilled[] = [];
+  for (const space of new Set(line.map(({ bay }) => bay.clear))) {
+    const alike = line.flatMap(({ bay }) => (bay.clear === space ? [bay] : []));
+    const first = fillPlace({ ...shared, bays: alike.map(({ number }) => number), space, edge: 0 });
+    all.push(withCourses(first, true));
+    for (const bay of alike) fitted.set(bay.number, withCourses(movedBy(first, bay.from), true));
+  }
+  return {
+    all,
+    of: ({ bay }) => fitted.get(bay.number),
+    ends: { bottom: ends.bottom.low, height: ends.height.high },
+  };
+}
+
+function statedEnds({ origin, bottom, height }: RunSpec): { block: Origin; bottom: Origin; height: Origin } {
+  return { block: origin, bottom: bottom.origin, height: height.origin };
+}
+
+function withCourses(filled: Filled, upright: boolean): Infilled {
+  return { ...filled, courses: coursesOf(filled.lines, upright) };
+}
+
+function movedBy(filled: Filled, by: Ticks): Filled {
+  const lines = filled.lines.map((line) => ({ ...line, low: line.low + by, high: line.high + by }));
+  return { ...filled, lines };
+}

@@ -1,0 +1,113 @@
+import type { Band, InfillSpec, Origin } from '../model/index.ts';
+import type { Measure, Ticks } from '../units/index.ts';
+import {
+  type FitProblem,
+  type FitTarget,
+  fitPattern,
+  layOut,
+  type RepeatSlat,
+  type TrimBoard,
+} from './fit/index.ts';
+import type { FitResult } from './layout.ts';
+import { type Line, linesOf } from './lines.ts';
+
+/** A place to fill with a pattern. */
+export interface Place {
+  readonly infill: InfillSpec;
+  readonly gate?: string;
+  readonly bays: readonly number[];
+  /** In the direction the pattern reads, at the tallest where ends may move. */
+  readonly space: Ticks;
+  /** Level: height of the upper edge from the datum when no end is moved. Upright: station of the left edge. */
+  readonly edge: Ticks;
+  /** Level: where the ends may be, above ground. */
+  readonly ends?: { readonly bottom: Band; readonly height: Band };
+  readonly measure: Measure;
+  readonly besideNominal: boolean;
+  /** The block a text edit goes into, and its statements of the ends. */
+  readonly block: Origin;
+  readonly bottom?: Origin;
+  readonly height?: Origin;
+}
+
+/** A place filled. */
+export interface Filled {
+  readonly result: FitResult;
+  readonly lines: readonly Line[];
+  /** Level: the ends as built, above ground. */
+  readonly bottom: Ticks;
+  readonly height: Ticks;
+}
+
+/** Fits the pattern to a place and says where every line of it is. */
+export function fillPlace(place: Place): Filled {
+  const problem = fitProblemOf(place);
+  const fit = fitPattern(problem);
+  const laid = layOut(problem, fit.chosen);
+  const height = fit.chosen?.height ?? place.ends?.height.high ?? 0;
+  const bottom = fit.chosen?.bottom ?? place.ends?.bottom.low ?? 0;
+  const { upright } = place.infill.flip;
+  const lowered = upright || !place.ends ? 0 : place.ends.height.high - height;
+  return {
+    lines: linesOf(place.infill, laid, place.edge - lowered, fit.chosen !== undefined),
+    bottom,
+    height,
+    result: {
+      gate: place.gate,
+      bays: place.bays,
+      space: place.space,
+      upright,
+      chosen: fit.chosen,
+      leftover: fit.leftover,
+      nominalCount: fit.nominalCount,
+      choices: fit.choices,
+      origin: place.infill.fit.origin,
+    },
+  };
+}
+
+function fitProblemOf(place: Place): FitProblem {
+  const { pattern, fit, flip } = place.infill;
+  return {
+    repeat: pattern.repeat.map(({ value }): RepeatSlat => {
+      const from = value.parent?.width.value ?? value.width.value;
+      return { stock: value.name, width: value.width.value, from };
+    }),
+    gap: pattern.gap.value,
+    edgeGap: pattern.edgeGap.value,
+    edgeHalf: pattern.edgeHalf,
+    end: pattern.end.value,
+    remedies: fit.remedies.map(({ value }) => value),
+    upright: flip.upright,
+    space: place.space,
+    ends: flip.upright ? undefined : place.ends,
+    measure: place.measure,
+    besideNominal: place.besideNominal,
+    trimBoards: trimBoardsOf(place.infill),
+    target: targetOf(place),
+  };
+}
+
+/** What trim may be ripped from when none is named: the pattern's boards, and those its rips come from. */
+function trimBoardsOf({ pattern }: InfillSpec): readonly TrimBoard[] {
+  const boards = new Map<string, Ticks>();
+  for (const { value } of pattern.repeat) {
+    const board = value.parent ?? value;
+    boards.set(board.name, board.width.value);
+  }
+  return [...boards].map(([stock, width]) => ({ stock, width }));
+}
+
+function targetOf({ infill, block, bottom, height }: Place): FitTarget {
+  const stated = (origin: Origin | undefined): string | undefined =>
+    origin?.why === 'stated' && origin.uri === block.uri && origin.path.startsWith(`${block.path}/`)
+      ? origin.path
+      : undefined;
+  return {
+    uri: block.uri,
+    block: block.path,
+    fit: stated(infill.fit.origin),
+    bottom: stated(bottom),
+    height: stated(height),
+  };
+}

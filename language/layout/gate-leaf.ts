@@ -1,0 +1,239 @@
+import type { Band, GateSpec, Problem, RunSpec } from '../model/index.ts';
+import { formatLength, type Ticks } from '../units/index.ts';
+import { braceFits } from './brace.ts';
+import { type Filled, fillPlace } from './fit-infill.ts';
+import { cleatProblems, roomBetween } from './holds.ts';
+import type { Between, OnFace, Panel, Range } from './infill.ts';
+import { gateLabel } from './labels.ts';
+import type { FitResult, Leaf, Opening } from './layout.ts';
+import { type LeafDepths, leafDepths } from './leaf-depths.ts';
+import { bracePiece, framePieces, type LeafFrame, railKey, stileKey } from './leaf-frame.ts';
+import { type Line, thickestOf } from './lines.ts';
+import { gateKey } from './names.ts';
+import { openingsOf } from './openings.ts';
+import type { Piece } from './piece.ts';
+import type { PlacedBay } from './posts.ts';
+import { geometryProblem } from './problems.ts';
+
+/** A leaf planned: everything but the pieces of its panel, which are made with those of the bays. */
+export interface LeafPlan {
+  readonly leaf: Leaf;
+  readonly frame: readonly Piece[];
+  readonly panel: Panel;
+  readonly openings: readonly Opening[];
+  readonly fit: FitResult;
+}
+
+/** Ends of the run's infill as built, above ground. */
+export interface BuiltEnds {
+  readonly bottom: Ticks;
+  readonly height: Ticks;
+}
+
+/**
+ * Plans the leaf in a gate's bay; `number` counts gates from station 0. A leaf that cannot be built has no
+ * plan; one that only lacks its brace has one.
+ */
+export function planLeaf(
+  spec: RunSpec,
+  gate: GateSpec,
+  placed: PlacedBay,
+  number: number,
+  built: BuiltEnds,
+): { plan?: LeafPlan; problems: readonly Problem[] } {
+  const { bay } = placed;
+  const x = leafRange(gate, placed);
+  const filled = fillLeaf(spec, gate, bay.number, x, built);
+  const ground = spec.ground.value;
+  const z: Range = gate.infill.flip.upright
+    ? [ground + bottomOf(gate, built).low, ground + heightOf(gate, built).high]
+    : [ground + filled.bottom, ground + filled.height];
+  const small = smallness(spec, gate, x, z);
+  if (small) return { problems: [small] };
+
+  const thickest = thickestOf(filled.lines);
+  const depths = leafDepths(spec, gate, thickest);
+  const width = gate.frame.value.width.value;
+  const frame: LeafFrame = {
+    spec,
+    gate,
+    bay: bay.number,
+    key: gateKey(spec.name, gate),
+    label: gateLabel(number),
+    hungOn: (gate.hinges.value === 'left' ? placed.left : placed.right).mark.key,
+    x,
+    z,
+    inside: { x: [x[0] + width, x[1] - width], z: [z[0] + width, z[1] - width] },
+    y: depths.frame,
+  };
+  const problems = [...depths.problems, ...holdProblems(spec, gate, thickest, depths)];
+  if (problems.some(({ code }) => code !== 'brace-no-room')) return { problems };
+  const brace = depths.brace && braced(frame, depths.brace);
+  if (depths.brace && !brace) problems.push(wideBrace(frame));
+  const leaf: Leaf = {
+    gate: gate.name,
+    spec: gate,
+    x0: x[0],
+    x1: x[1],
+    z0: z[0],
+    z1: z[1],
+    width: x[1] - x[0],
+    height: z[1] - z[0],
+    bay: bay.number,
+  };
+  const plan: LeafPlan = {
+    leaf,
+    frame: [...framePieces(frame), ...(brace ? [brace] : [])],
+    panel: panelOf(frame, filled.lines, depths),
+    openings: leafOpenings(frame, filled.lines),
+    fit: filled.result,
+  };
+  return { plan, problems };
+}
+
+function leafRange({ hinges, hingeGap, latchGap }: GateSpec, { bay }: PlacedBay): Range {
+  return hinges.value === 'left'
+    ? [bay.from + hingeGap.value, bay.to - latchGap.value]
+    : [bay.from + latchGap.value, bay.to - hingeGap.value];
+}
+
+const fixed = (value: Ticks): Band => ({ low: value, high: value });
+
+const bottomOf = (gate: GateSpec, built: BuiltEnds): Band => gate.bottom?.value ?? fixed(built.bottom);
+
+const heightOf = (gate: GateSpec, built: BuiltEnds): Band => gate.height?.value ?? fixed(built.height);
+
+function fillLeaf(spec: RunSpec, gate: GateSpec, bay: number, x: Range, built: BuiltEnds): Filled {
+  const { infill, frame } = gate;
+  const { upright } = infill.flip;
+  const inset = infill.mounting.value.kind === 'between' ? frame.value.width.value : 0;
+  const ends = { bottom: bottomOf(gate, built), height: heightOf(gate, built) };
+  const extent = upright ? x[1] - x[0] : ends.height.high - ends.bottom.low;
+  return fillPlace({
+    infill,
+    gate: gate.name,
+    bays: [bay],
+    space: extent - 2 * inset,
+    edge: upright ? x[0] + inset : spec.ground.value + ends.height.high - inset,
+    ends: upright ? undefined : ends,
+    measure: spec.measure,
+    // A leaf hangs beside the run: a gap that is the run's own is compared with it.
+    besideNominal: infill.pattern.gap.value === spec.infill.pattern.gap.value,
+    block: gate.origin,
+    bottom: gate.bottom?.origin,
+    height: gate.height?.origin,
+  });
+}
+
+function smallness(spec: RunSpec, gate: GateSpec, x: Range, z: Range): Problem | undefined {
+  const { infill, frame, name } = gate;
+  const shown = (ticks: Ticks) => formatLength(ticks, spec.measure);
+  const members = 2 * frame.value.width.value;
+  const slats = infill.mounting.value.kind === 'between' ? roomBetween(infill) : 1;
+  const needsWidth = members + (infill.flip.upright ? 1 : slats);
+  const needsHeight = members + (infill.flip.upright ? slats : 1);
+  const width = x[1] - x[0];
+  const height = z[1] - z[0];
+  if (width >= needsWidth && height >= needsHeight) return undefined;
+  return geometryProblem('leaf-too-small', gate.opening.origin, {
+    gate: name,
+    width: shown(Math.max(0, width)),
+    height: shown(Math.max(0, height)),
+    needsWidth: shown(needsWidth),
+    needsHeight: shown(needsHeight),
+  });
+}
+
+function holdProblems(
+  spec: RunSpec,
+  gate: GateSpec,
+  thickest: Ticks,
+  depths: LeafDepths,
+): readonly Problem[] {
+  if (gate.infill.mounting.value.kind === 'face') return [];
+  const holders = [{ name: gate.frame.value.name, y: depths.frame }];
+  return cleatProblems(gate.infill, holders, thickest, depths.slats, spec.measure);
+}
+
+function braced(frame: LeafFrame, y: Range): Piece | undefined {
+  const width = frame.gate.brace?.value.width.value ?? 0;
+  return braceFits({ inside: frame.inside, width }) ? bracePiece(frame, y) : undefined;
+}
+
+function wideBrace({ gate, spec }: LeafFrame): Problem {
+  const brace = gate.brace ?? gate.frame;
+  const args = { gate: gate.name, width: formatLength(brace.value.width.value, spec.measure) };
+  return geometryProblem('brace-too-wide', brace.origin, args);
+}
+
+function panelOf(frame: LeafFrame, lines: readonly Line[], depths: LeafDepths): Panel {
+  const { gate, spec } = frame;
+  const { infill } = gate;
+  const { upright } = infill.flip;
+  const between = infill.mounting.value.kind === 'between';
+  const gap = between ? infill.endGap.value : 0;
+  const place = between ? frame.inside : frame;
+  const [low, high] = upright ? place.z : place.x;
+  return {
+    run: spec.name,
+    gate: gate.name,
+    bay: frame.bay,
+    key: frame.key,
+    label: frame.label,
+    upright,
+    lines,
+    reach: [low + gap, high - gap],
+    flush: between ? 'middle' : 'start',
+    step: spec.measure.step,
+    hold: holdOf(frame, depths),
+    from: [infill.fill, gate.origin],
+  };
+}
+
+function holdOf(frame: LeafFrame, depths: LeafDepths): OnFace | Between {
+  const { gate, x, z, inside } = frame;
+  const { mounting, cleat, flip } = gate.infill;
+  if (mounting.value.kind === 'face' || !cleat) {
+    return {
+      kind: 'face',
+      face: mounting.value.kind === 'face' ? mounting.value.face : 'front',
+      plane: depths.slats,
+      holders: [
+        { key: stileKey(frame, 'left'), x: [x[0], inside.x[0]], z },
+        { key: stileKey(frame, 'right'), x: [inside.x[1], x[1]], z },
+        { key: railKey(frame, 'bottom'), x: inside.x, z: [z[0], inside.z[0]] },
+        { key: railKey(frame, 'top'), x: inside.x, z: [inside.z[1], z[1]] },
+      ],
+    };
+  }
+  return {
+    kind: 'between',
+    front: depths.slats,
+    cleat,
+    ends: flip.upright
+      ? [
+          { name: 'bottom', at: inside.z[0], holder: railKey(frame, 'bottom') },
+          { name: 'top', at: inside.z[1], holder: railKey(frame, 'top') },
+        ]
+      : [
+          { name: 'left', at: inside.x[0], holder: stileKey(frame, 'left') },
+          { name: 'right', at: inside.x[1], holder: stileKey(frame, 'right') },
+        ],
+    span: flip.upright ? inside.x : inside.z,
+  };
+}
+
+function leafOpenings(frame: LeafFrame, lines: readonly Line[]): readonly Opening[] {
+  const { gate, inside } = frame;
+  const { upright } = gate.infill.flip;
+  const place = gate.infill.mounting.value.kind === 'between' ? inside : frame;
+  return openingsOf({
+    key: frame.key,
+    bay: frame.bay,
+    gate: gate.name,
+    upright,
+    lines,
+    span: upright ? place.x : place.z,
+    ...inside,
+  });
+}

@@ -1,0 +1,157 @@
+import type { FlatStock, Origin, Sourced } from '../model/index.ts';
+import { floorToStep, type Ticks } from '../units/index.ts';
+import { cleatLabel, slatLabel, trimLabel } from './labels.ts';
+import { type Line, thickestOf } from './lines.ts';
+import { type Block, makeBoard } from './make-board.ts';
+import type { About } from './make-piece.ts';
+import { courseKey } from './names.ts';
+import type { Piece } from './piece.ts';
+
+/** First and last of something along one axis. */
+export type Range = readonly [low: Ticks, high: Ticks];
+
+/** Slats on a face of what holds them. */
+export interface OnFace {
+  readonly kind: 'face';
+  readonly face: 'front' | 'back';
+  /** Where that face is, through the screen. */
+  readonly plane: Ticks;
+  /** What slats may lie on; each lies on those it covers. */
+  readonly holders: readonly { readonly key: string; readonly x: Range; readonly z: Range }[];
+}
+
+/** Slats between two holders, held at each end by a cleat on the front and one on the back. */
+export interface Between {
+  readonly kind: 'between';
+  /** Front of the slats, through the screen. Slats thinner than the thickest keep to the front. */
+  readonly front: Ticks;
+  readonly cleat: Sourced<FlatStock>;
+  /** The faces that look at each other: left and right; upright, bottom and top. */
+  readonly ends: readonly [low: HeldEnd, high: HeldEnd];
+  /** Across the slats, how far cleats reach. */
+  readonly span: Range;
+}
+
+export interface HeldEnd {
+  readonly name: 'left' | 'right' | 'top' | 'bottom';
+  readonly at: Ticks;
+  readonly holder: string;
+}
+
+/** A bay or a gate leaf to be filled: one builder for both, level and upright. */
+export interface Panel {
+  readonly run: string;
+  readonly gate?: string;
+  readonly bay: number;
+  readonly key: string;
+  readonly label: string;
+  readonly upright: boolean;
+  readonly lines: readonly Line[];
+  /** Lengthwise, the place of every slat, end gaps left out. */
+  readonly reach: Range;
+  /** Where a slat lies in its place when it is cut shorter. */
+  readonly flush: Flush;
+  readonly step: Ticks;
+  readonly hold: OnFace | Between;
+  /** Statements every piece follows from, after those of its line. */
+  readonly from: readonly Origin[];
+}
+
+export type Flush = 'start' | 'middle' | 'end';
+
+/** Slats, trim and cleats of a panel. */
+export function panelPieces(panel: Panel): Piece[] {
+  const cleats = panel.hold.kind === 'between' ? cleatsOf(panel, panel.hold) : [];
+  const reach = cutWithin(panel.reach, panel.step, panel.flush);
+  const origins = new Map<Line['from'], readonly Origin[]>();
+  const originsOf = ({ from }: Line): readonly Origin[] => {
+    const all = origins.get(from) ?? [...from, ...panel.from];
+    origins.set(from, all);
+    return all;
+  };
+  const place =
+    panel.hold.kind === 'between' ? betweenPlaces(panel, panel.hold, cleats) : facePlaces(panel.hold);
+  for (const line of panel.lines) {
+    const across: Range = [line.low, line.high];
+    const x = panel.upright ? across : reach;
+    const z = panel.upright ? reach : across;
+    const { y, supports } = place(line, x, z);
+    const about: About = {
+      ...ofPanel(panel),
+      key: line.course === undefined ? `${panel.key}/trim` : courseKey(panel.key, line.course),
+      label: line.course === undefined ? trimLabel(panel.label) : slatLabel(panel.label, line.course),
+      role: line.kind,
+      course: line.course,
+      side: panel.hold.kind === 'face' ? panel.hold.face : 'middle',
+      supports,
+      from: originsOf(line),
+    };
+    const stock = { name: line.stock.name, ripped: line.ripped };
+    cleats.push(makeBoard(about, stock, panel.upright, { x, y, z }));
+  }
+  return cleats;
+}
+
+/** A cut as long as the tape's marks allow, never longer than its place. */
+export function cutWithin([low, high]: Range, step: Ticks, flush: Flush): Range {
+  const place = high - low;
+  const length = floorToStep(place, step) || place;
+  const spare = place - length;
+  const from = flush === 'start' ? low : flush === 'end' ? high - length : low + Math.floor(spare / 2);
+  return [from, from + length];
+}
+
+type Places = (line: Line, x: Range, z: Range) => { y: Range; supports: readonly string[] };
+
+function facePlaces({ face, plane, holders }: OnFace): Places {
+  return ({ stock }, x, z) => {
+    const thickness = stock.thickness.value;
+    const supports: string[] = [];
+    for (const holder of holders) if (meets(holder.x, x) && meets(holder.z, z)) supports.push(holder.key);
+    return { y: face === 'front' ? [plane - thickness, plane] : [plane, plane + thickness], supports };
+  };
+}
+
+function betweenPlaces({ lines }: Panel, { front }: Between, cleats: readonly Piece[]): Places {
+  const thickest = thickestOf(lines);
+  const all = cleats.map(({ key }) => key);
+  const fronts = cleats.filter(({ side }) => side === 'front').map(({ key }) => key);
+  return ({ stock }) => {
+    const thickness = stock.thickness.value;
+    return { y: [front, front + thickness], supports: thickness === thickest ? all : fronts };
+  };
+}
+
+function cleatsOf(panel: Panel, { front, cleat, ends, span }: Between): Piece[] {
+  const { name, width, thickness } = cleat.value;
+  const thick = thickness.value;
+  const back = front + thickestOf(panel.lines);
+  const along = cutWithin(span, panel.step, 'middle');
+  const from = [cleat.origin, cleat.value.origin, ...panel.from];
+  return ends.flatMap((end, index) => {
+    const across: Range = index === 0 ? [end.at, end.at + width.value] : [end.at - width.value, end.at];
+    return (['front', 'back'] as const).map((side) => {
+      const block: Block = {
+        x: panel.upright ? along : across,
+        y: side === 'front' ? [front - thick, front] : [back, back + thick],
+        z: panel.upright ? across : along,
+      };
+      const about: About = {
+        ...ofPanel(panel),
+        key: `${panel.key}/cleat-${end.name}-${side}`,
+        label: cleatLabel(panel.label, end.name, side),
+        role: 'cleat',
+        side,
+        supports: [end.holder],
+        from,
+      };
+      return makeBoard(about, { name }, !panel.upright, block);
+    });
+  });
+}
+
+function ofPanel({ run, gate, bay }: Panel): Pick<About, 'run' | 'gate' | 'bay'> {
+  return { run, gate, bay };
+}
+
+const meets = (a: Range, b: Range): boolean => a[0] < b[1] && b[0] < a[1];

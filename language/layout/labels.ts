@@ -1,0 +1,54 @@
+import { twoDigits } from './names.ts';
+
+// What is written on the end of a piece, short enough for a pencil and unique within its run:
+//
+//   P3       third post from station 0
+//   B2-07    seventh slat of the second bay: from the top; upright, from the left
+//   B2-T     trim board
+//   B2-RT    rail at the top (RB at the bottom)
+//   B2-CLF   cleat at the left, on the front (CRB at the right, on the back; CT, CB at top and bottom)
+//   G1-..    the same for the leaf of the first gate from station 0, and
+//   G1-SH    stile at the hinges (SL at the latch)
+//   G1-BR    brace
+
+export function postLabel(number: number): string {
+  return `P${number}`;
+}
+
+export function bayLabel(number: number): string {
+  return `B${number}`;
+}
+
+export function gateLabel(number: number): string {
+  return `G${number}`;
+}
+
+export function slatLabel(panel: string, course: number): string {
+  return `${panel}-${twoDigits(course)}`;
+}
+
+export function trimLabel(panel: string): string {
+  return `${panel}-T`;
+}
+
+export function railLabel(panel: string, end: 'top' | 'bottom'): string {
+  return `${panel}-R${initial(end)}`;
+}
+
+export function cleatLabel(
+  panel: string,
+  end: 'left' | 'right' | 'top' | 'bottom',
+  face: 'front' | 'back',
+): string {
+  return `${panel}-C${initial(end)}${initial(face)}`;
+}
+
+export function stileLabel(panel: string, end: 'hinge' | 'latch'): string {
+  return `${panel}-S${initial(end)}`;
+}
+
+export function braceLabel(panel: string): string {
+  return `${panel}-BR`;
+}
+
+const initial = (word: string): string => word.charAt(0).toUpperCase();

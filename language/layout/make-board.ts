@@ -1,0 +1,47 @@
+import type { Ticks } from '../units/index.ts';
+import { type About, makePiece, type Shape } from './make-piece.ts';
+import type { Piece, Vec3 } from './piece.ts';
+
+/** A block along the axes of the run, whole ticks, each second number greater than the first. */
+export interface Block {
+  readonly x: readonly [Ticks, Ticks];
+  readonly y: readonly [Ticks, Ticks];
+  readonly z: readonly [Ticks, Ticks];
+}
+
+const ALONG: Vec3 = [1, 0, 0];
+const BACK: Vec3 = [0, 1, 0];
+const UP: Vec3 = [0, 0, 1];
+const DOWN: Vec3 = [0, 0, -1];
+
+/**
+ * A square-cut piece that shows its width to the front: level ones have the grain along the run and read
+ * from the left, upright ones have it up from the ground.
+ */
+export function makeBoard(
+  about: About,
+  stock: { readonly name: string; readonly ripped?: boolean },
+  upright: boolean,
+  { x, y, z }: Block,
+): Piece {
+  const thickness = y[1] - y[0];
+  const named = { stock: stock.name, ripped: stock.ripped ?? false, through: BACK, thickness };
+  const shape: Shape = upright
+    ? {
+        ...named,
+        origin: [x[0], y[0], z[0]],
+        grain: UP,
+        across: ALONG,
+        width: x[1] - x[0],
+        ends: [{ at: 0 }, { at: z[1] - z[0] }],
+      }
+    : {
+        ...named,
+        origin: [x[0], y[0], z[1]],
+        grain: ALONG,
+        across: DOWN,
+        width: z[1] - z[0],
+        ends: [{ at: 0 }, { at: x[1] - x[0] }],
+      };
+  return makePiece(about, shape);
+}

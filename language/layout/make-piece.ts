@@ -1,0 +1,111 @@
+import { degrees, type Ticks } from '../units/index.ts';
+import type { Cut, EndCut, Piece, Vec3 } from './piece.ts';
+
+/** Everything about a piece but its shape. */
+export type About = Omit<Piece, 'cut' | 'solid'>;
+
+/** Where one end of a piece is. */
+export interface End {
+  /** Along the grain, at the edge where width and thickness begin. */
+  readonly at: number;
+  /** How far the end moves along the grain for one tick of width: the tangent of the miter. */
+  readonly miter?: number;
+  /** The same for one tick of thickness: the tangent of the bevel. */
+  readonly bevel?: number;
+}
+
+/** The shape of a piece in axes of its own, which are unit vectors square to one another. */
+export interface Shape {
+  readonly stock: string;
+  readonly ripped: boolean;
+  /** Where all three axes begin: a corner of the section. */
+  readonly origin: Vec3;
+  readonly grain: Vec3;
+  readonly across: Vec3;
+  readonly through: Vec3;
+  readonly width: Ticks;
+  readonly thickness: Ticks;
+  /** The second end lies beyond the first at every corner of the section. */
+  readonly ends: readonly [End, End];
+}
+
+const SQUARE: EndCut = { miter: 0, bevel: 0 };
+const SQUARE_ENDS: readonly [EndCut, EndCut] = [SQUARE, SQUARE];
+
+/**
+ * The one constructor of cut and solid. A piece along the axes of the run, with whole numbers and square
+ * ends, has whole corners; any other has floats, and lengths rounded down to the whole tick, so that a cut
+ * is never longer than its place.
+ */
+export function makePiece(about: About, shape: Shape): Piece {
+  const { width, thickness } = shape;
+  const [first, second] = shape.ends;
+  const starts = cornersAlong(first, width, thickness);
+  const stops = cornersAlong(second, width, thickness);
+  return {
+    key: about.key,
+    label: about.label,
+    role: about.role,
+    run: about.run,
+    gate: about.gate,
+    bay: about.bay,
+    course: about.course,
+    side: about.side,
+    cut: cutOf(shape, starts, stops),
+    solid: {
+      vertices: [
+        corner(shape, starts[0], 0, 0),
+        corner(shape, starts[1], width, 0),
+        corner(shape, starts[2], width, thickness),
+        corner(shape, starts[3], 0, thickness),
+        corner(shape, stops[0], 0, 0),
+        corner(shape, stops[1], width, 0),
+        corner(shape, stops[2], width, thickness),
+        corner(shape, stops[3], 0, thickness),
+      ],
+    },
+    supports: about.supports,
+    from: about.from,
+  };
+}
+
+type Corners = readonly [number, number, number, number];
+
+/** Positions along the grain of an end's four corners, in the order of a solid's. */
+function cornersAlong({ at, miter = 0, bevel = 0 }: End, width: Ticks, thickness: Ticks): Corners {
+  const overWidth = miter === 0 ? 0 : miter * width;
+  const overThickness = bevel === 0 ? 0 : bevel * thickness;
+  return [at, at + overWidth, at + overWidth + overThickness, at + overThickness];
+}
+
+function corner({ origin, grain, across, through }: Shape, a: number, v: number, s: number): Vec3 {
+  return [
+    origin[0] + a * grain[0] + v * across[0] + s * through[0],
+    origin[1] + a * grain[1] + v * across[1] + s * through[1],
+    origin[2] + a * grain[2] + v * across[2] + s * through[2],
+  ];
+}
+
+function cutOf(shape: Shape, starts: Corners, stops: Corners): Cut {
+  const [first, second] = shape.ends;
+  const long = Math.max(...stops) - Math.min(...starts);
+  const short = Math.min(...stops) - Math.max(...starts);
+  return {
+    stock: shape.stock,
+    width: shape.width,
+    thickness: shape.thickness,
+    ripped: shape.ripped,
+    longPoint: wholeBelow(long),
+    shortPoint: Math.max(0, wholeBelow(short)),
+    ends: isSquare(first) && isSquare(second) ? SQUARE_ENDS : [anglesOf(first), anglesOf(second)],
+  };
+}
+
+/** Down to a whole tick; a millionth of one is what floats may lose. */
+const wholeBelow = (x: number): Ticks => Math.floor(x + 1e-6);
+
+const isSquare = ({ miter = 0, bevel = 0 }: End): boolean => miter === 0 && bevel === 0;
+
+function anglesOf({ miter = 0, bevel = 0 }: End): EndCut {
+  return { miter: degrees(Math.atan(miter)), bevel: degrees(Math.atan(bevel)) };
+}

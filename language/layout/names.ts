@@ -1,0 +1,40 @@
+import type { GateSpec } from '../model/index.ts';
+
+// Keys are paths of names, so that nothing above a piece in the text can change what it is called.
+
+const LIKE_A_NUMBERED_PART = /^(?:gate-)*[pb]\d+$/;
+
+/** A name as one step of a key. */
+function step(name: string): string {
+  return name.replace(/[%/]/g, (mark) => (mark === '%' ? '%25' : '%2F'));
+}
+
+/** Of a run. */
+export function runKey(name: string): string {
+  return step(name);
+}
+
+/** Of a post or a bay, numbered from station 0. */
+export function postKey(run: string, number: number): string {
+  return `${runKey(run)}/p${number}`;
+}
+
+export function bayKey(run: string, number: number): string {
+  return `${runKey(run)}/b${number}`;
+}
+
+/** Of a gate's leaf. A gate that is called like a post or a bay is told apart from it. */
+export function gateKey(run: string, { name }: Pick<GateSpec, 'name'>): string {
+  const own = LIKE_A_NUMBERED_PART.test(name) ? `gate-${name}` : step(name);
+  return `${runKey(run)}/${own}`;
+}
+
+/** Of a slat in a bay or a leaf. */
+export function courseKey(panel: string, course: number): string {
+  return `${panel}/c${twoDigits(course)}`;
+}
+
+/** At least two digits, so that names sort as they are read. */
+export function twoDigits(number: number): string {
+  return String(number).padStart(2, '0');
+}

@@ -1,0 +1,65 @@
+import type { Range } from './infill.ts';
+import type { Opening } from './layout.ts';
+import type { Line } from './lines.ts';
+import { twoDigits } from './names.ts';
+
+/** Where one can look through an infill. */
+export interface Sight {
+  readonly key: string;
+  readonly bay: number;
+  readonly gate?: string;
+  readonly upright: boolean;
+  readonly lines: readonly Line[];
+  /** The infill in the direction the pattern reads: heights when level, stations when upright. */
+  readonly span: Range;
+  /** What posts, rails and stiles leave free. */
+  readonly x: Range;
+  readonly z: Range;
+}
+
+/** Gaps between neighboring lines, and spaces at the infill's edges, as far as nothing hides them. */
+export function openingsOf(sight: Sight): Opening[] {
+  const { lines, span, upright } = sight;
+  const found: Opening[] = [];
+  const put = (name: string, gap: Range, neighbors: readonly (Line | undefined)[]) => {
+    const across = clipped(gap, upright ? sight.x : sight.z);
+    const along = upright ? sight.z : sight.x;
+    if (!across || along[0] >= along[1]) return;
+    const x = upright ? across : along;
+    const z = upright ? along : across;
+    const depths = neighbors.flatMap((line) => (line ? [line.stock.thickness.value] : []));
+    found.push({
+      key: `${sight.key}/${name}`,
+      bay: sight.bay,
+      gate: sight.gate,
+      x0: x[0],
+      x1: x[1],
+      z0: z[0],
+      z1: z[1],
+      between: depths.length === 2,
+      depth: Math.min(...depths),
+    });
+  };
+  for (const [index, line] of lines.entries()) {
+    const before = lines[index - 1];
+    if (before) {
+      const gap: Range = upright ? [before.high, line.low] : [line.high, before.low];
+      put(`gap-${twoDigits(index)}`, gap, [before, line]);
+    } else {
+      const gap: Range = upright ? [span[0], line.low] : [line.high, span[1]];
+      put(upright ? 'edge-left' : 'edge-top', gap, [line]);
+    }
+  }
+  const last = lines.at(-1);
+  if (last) {
+    const gap: Range = upright ? [last.high, span[1]] : [span[0], last.low];
+    put(upright ? 'edge-right' : 'edge-bottom', gap, [last]);
+  }
+  return found;
+}
+
+function clipped(a: Range, b: Range): Range | undefined {
+  const low = Math.max(a[0], b[0]);
+  const high = Math.min(a[1], b[1]);
+  return low < high ? [low, high] : undefined;
+}

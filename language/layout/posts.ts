@@ -1,0 +1,74 @@
+import type { GateSpec, Origin, PostStock, Problem, RunSpec } from '../model/index.ts';
+import { divideStretches } from './divide.ts';
+import { type FixedPost, fixedPosts } from './fixed-posts.ts';
+import type { Bay, PostMark } from './layout.ts';
+import { bayKey, postKey } from './names.ts';
+
+/** A post on the tape, with what it is made of and the gates that open beside it. */
+export interface PlacedPost {
+  readonly mark: PostMark;
+  readonly stock: PostStock;
+  /** The gate whose opening begins, or ends, at this post. */
+  readonly opensRight?: GateSpec;
+  readonly opensLeft?: GateSpec;
+  /** Whether a bay of slats lies on each side of it, so that slats on its face meet there. */
+  readonly sharesSlats: boolean;
+  readonly from: readonly Origin[];
+}
+
+/** A bay and the posts at its ends. */
+export interface PlacedBay {
+  readonly bay: Bay;
+  readonly left: PlacedPost;
+  readonly right: PlacedPost;
+  readonly gate?: GateSpec;
+}
+
+export interface PlacedPosts {
+  readonly posts: readonly PlacedPost[];
+  readonly bays: readonly PlacedBay[];
+}
+
+/**
+ * Marks posts on the tape. End posts, gate posts and posts at stated stations are where they are stated,
+ * to the tick; those between stand at the mark of the measure nearest to where equal bays would put
+ * them, counted from station 0, so that no error piles up. Posts and bays sum to the run exactly.
+ */
+export function placePosts(spec: RunSpec): PlacedPosts | readonly Problem[] {
+  const fixed = fixedPosts(spec);
+  if ('problems' in fixed) return fixed.problems;
+  const divided = divideStretches(spec, fixed.posts);
+  if ('problems' in divided) return divided.problems;
+
+  const posts = divided.posts.map((post, index, all) => placed(spec, post, index + 1, all));
+  const bays: PlacedBay[] = [];
+  for (const [index, left] of posts.entries()) {
+    const right = posts[index + 1];
+    if (!right) break;
+    const { to: from } = left.mark;
+    const { from: to } = right.mark;
+    // Two posts side by side have no bay between them.
+    if (to === from) continue;
+    const number = bays.length + 1;
+    const gate = left.opensRight;
+    const bay: Bay = { number, key: bayKey(spec.name, number), from, to, clear: to - from, gate: gate?.name };
+    bays.push({ bay, left, right, gate });
+  }
+  return { posts, bays };
+}
+
+function placed({ name }: RunSpec, post: FixedPost, number: number, all: readonly FixedPost[]): PlacedPost {
+  const { from, to, stock, opensLeft, opensRight } = post;
+  const gate = opensRight?.name ?? opensLeft?.name;
+  const before = all[number - 2];
+  const after = all[number];
+  const alone = !before || !after || before.to === from || after.from === to;
+  return {
+    mark: { number, key: postKey(name, number), from, to, gate },
+    stock,
+    opensLeft,
+    opensRight,
+    sharesSlats: !alone && !gate,
+    from: post.origins,
+  };
+}

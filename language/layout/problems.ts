@@ -1,0 +1,70 @@
+import type { Origin, Problem } from '../model/index.ts';
+
+/**
+ * Impossible geometry, by code. Every argument is ready to be shown: lengths are formatted in the job's
+ * measure, counts are numbers, names are as stated.
+ */
+export interface GeometryArgs {
+  /** A size that is zero, negative or no length at all. */
+  'no-size': { what: string };
+  /** The top of the slats is not above their bottom. */
+  'no-height': { height: string; bottom: string };
+  /** A post begins at `station` before the one next to it ends at `until`. */
+  'posts-overlap': { station: string; until: string };
+  /** The opening with its two posts takes more than `room`, the run's whole length. */
+  'gate-too-wide': { gate: string; opening: string; room: string };
+  /** The opening with its posts, `from` to `to`, reaches past an end of the run. */
+  'gate-outside': { gate: string; from: string; to: string; length: string };
+  /** The opening of `second` begins before that of `first` ends at `until`. */
+  'gates-overlap': { first: string; second: string; until: string };
+  /** A post is stated in the middle of an opening. */
+  'post-in-opening': { station: string; gate: string };
+  /** A post is stated after one farther along. */
+  'stations-order': { station: string; before: string };
+  /** A post is stated past an end of the run. */
+  'station-outside': { station: string; length: string };
+  /** `posts` more posts do not go between `from` and `to`. */
+  'no-room': { posts: number; from: string; to: string };
+  /** The spacing asked for is less than a post takes itself. */
+  'spacing-too-small': { limit: string };
+  'too-few-bays': { asked: number; least: number };
+  'too-few-posts': { asked: number; least: number };
+  'too-many-posts': { most: number };
+  'too-many-pieces': { count: number; most: number };
+  /** The slats' ends and what holds them need `needs` of a bay. */
+  'bay-too-narrow': { bay: number; clear: string; needs: string };
+  /** Rails leave upright slats no length. */
+  'too-low-for-rails': { height: string; needs: string };
+  'rails-missing': { run: string };
+  'cleats-missing': { name: string };
+  /** Slats are so thick, or `holder` so thin, that a cleat beside them touches nothing. */
+  'cleats-miss': { holder: string; thickness: string; slat: string };
+  /** A gap at the slat's end is as wide as what should hold that end. */
+  'end-gap-too-wide': { gap: string; holder: string; width: string };
+  /** The frame's stiles and rails leave no inside. */
+  'leaf-too-small': { gate: string; width: string; height: string; needsWidth: string; needsHeight: string };
+  /** The brace does not go in behind the slats and cleats. */
+  'brace-no-room': { gate: string; needs: string; room: string };
+  /** The brace is as wide as the frame inside. */
+  'brace-too-wide': { gate: string; width: string };
+  /** Two pieces are in one place. */
+  'pieces-overlap': { first: string; second: string };
+}
+
+export type GeometryCode = keyof GeometryArgs;
+
+/** A problem of geometry, where it is stated and with all that its message needs. */
+export function geometryProblem<C extends GeometryCode>(
+  code: C,
+  origin: Origin,
+  args: GeometryArgs[C],
+  related?: Problem['related'],
+): Problem {
+  return { code, origin, args, ...(related ? { related } : {}) };
+}
+
+/** More posts than this are a slip of the pen, not a screen. */
+export const MOST_POSTS = 2_000;
+
+/** More pieces than this in one run are not laid out. */
+export const MOST_PIECES = 50_000;

@@ -1,0 +1,83 @@
+import type {
+  FlatStock,
+  GateSpec,
+  InfillSpec,
+  Origin,
+  PostStock,
+  Problem,
+  RunSpec,
+  Sourced,
+} from '../model/index.ts';
+import { formatLength, type Ticks } from '../units/index.ts';
+import { geometryProblem } from './problems.ts';
+
+/** Sizes that nothing can be built from: zero, negative or no whole number. Empty when all are sound. */
+export function sizeProblems(spec: RunSpec): readonly Problem[] {
+  const found: Problem[] = [];
+  const tell = (what: string, origin: Origin) => found.push(geometryProblem('no-size', origin, { what }));
+  const sized = (what: string, { value, origin }: Sourced<Ticks>) => {
+    if (!isSize(value)) tell(what, origin);
+  };
+  const gap = (what: string, { value, origin }: Sourced<Ticks>) => {
+    if (value !== 0 && !isSize(value)) tell(what, origin);
+  };
+  const flat = (stock: FlatStock) => {
+    sized(`width of ${stock.name}`, stock.width);
+    sized(`thickness of ${stock.name}`, stock.thickness);
+  };
+  const post = (stock: PostStock) => {
+    sized(`along of ${stock.name}`, stock.along);
+    sized(`through of ${stock.name}`, stock.through);
+  };
+  const infill = ({ pattern, cleat, endGap }: InfillSpec) => {
+    if (pattern.repeat.length === 0) tell(`repeat of ${pattern.name}`, pattern.origin);
+    for (const stock of new Set(pattern.repeat.map((item) => item.value))) flat(stock);
+    gap(`gap of ${pattern.name}`, pattern.gap);
+    gap(`edge gap of ${pattern.name}`, pattern.edgeGap);
+    gap('end gap', endGap);
+    if (cleat) flat(cleat.value);
+  };
+
+  sized('length', spec.length);
+  post(spec.post.value);
+  if (spec.embed) gap('embed', spec.embed);
+  gap('tops', spec.tops);
+  if (spec.rail) flat(spec.rail.value);
+  infill(spec.infill);
+  if (!Number.isSafeInteger(spec.ground.value)) tell('ground', spec.ground.origin);
+  if (!isSize(spec.measure.step)) tell('measure', spec.origin);
+  for (const gate of spec.gates) {
+    sized(`opening of ${gate.name}`, gate.opening);
+    gap('station', gate.station);
+    gap('hinge gap', gate.hingeGap);
+    gap('latch gap', gate.latchGap);
+    post(gate.post.value);
+    flat(gate.frame.value);
+    if (gate.brace) flat(gate.brace.value);
+    infill(gate.infill);
+  }
+  found.push(...heightProblems(spec, spec.height, spec.bottom));
+  for (const gate of spec.gates) found.push(...gateHeightProblems(spec, gate));
+  return found;
+}
+
+function gateHeightProblems(spec: RunSpec, { height, bottom }: GateSpec): readonly Problem[] {
+  return height || bottom ? heightProblems(spec, height ?? spec.height, bottom ?? spec.bottom) : [];
+}
+
+function heightProblems(
+  { measure }: RunSpec,
+  height: RunSpec['height'],
+  bottom: RunSpec['bottom'],
+): readonly Problem[] {
+  const { low, high } = height.value;
+  const floor = bottom.value;
+  const sound = isSize(low) && isSize(high) && floor.low >= 0 && Number.isSafeInteger(floor.low);
+  if (!sound) return [geometryProblem('no-size', height.origin, { what: 'height' })];
+  // The bands may not cross either: the lowest top stays above the highest bottom.
+  if (high >= low && floor.high >= floor.low && low > floor.high) return [];
+  const shown = (ticks: Ticks) => formatLength(ticks, measure);
+  return [geometryProblem('no-height', height.origin, { height: shown(low), bottom: shown(floor.high) })];
+}
+
+const isSize = (value: number): boolean => Number.isSafeInteger(value) && value > 0;
