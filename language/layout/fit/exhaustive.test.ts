@@ -2,7 +2,9 @@ import { expect, it } from 'vitest';
 import type { FitChoice } from '../layout.ts';
 import { type FitProblem, fitPattern } from './index.ts';
 import { boardOf } from './testing/boards.ts';
-import { chosenOf, everyWay, type Found, isBanded } from './testing/exhaustive.ts';
+import { chosenOf, everyWay } from './testing/exhaustive.ts';
+import { isBanded } from './testing/exhaustive-ways.ts';
+import type { Found } from './testing/one-by-one.ts';
 import { randomProblem } from './testing/random-problem.ts';
 
 const PROBLEMS = 400;
