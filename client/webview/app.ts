@@ -1,0 +1,179 @@
+import type { Camera, ToPage } from '../preview-protocol.ts';
+import { Drawing, penRules } from './canvas/index.ts';
+import type { Host } from './host.ts';
+import { listenToGestures, makePage } from './page/index.ts';
+import {
+  fitted,
+  isCamera,
+  NO_PICTURE,
+  type Pane,
+  type PictureState,
+  panned,
+  pickAt,
+  pieceName,
+  receive,
+  toSheet,
+  zoomed,
+} from './picture/index.ts';
+
+/** Name of the measure, in the page's performance timeline, of the script time one picture takes. */
+export const PICTURE_MEASURE = 'slatwright.picture';
+
+export interface App {
+  /** Takes a message as the host would send it. */
+  receive(message: ToPage): void;
+}
+
+/** Makes the page in `body` and begins to talk to the host. The body's `data-uri` names the document. */
+export function startApp(host: Host, body: HTMLElement): App {
+  const saved = host.load();
+  let uri = body.dataset.uri ?? saved?.uri ?? '';
+  let state: PictureState = NO_PICTURE;
+  let camera: Camera | undefined = saved?.uri === uri && isCamera(saved.camera) ? saved.camera : undefined;
+  /** The camera was fitted and not moved since: it fits again when the pane changes its size. */
+  let fits = false;
+  let measures = false;
+
+  usePens();
+  const drawing = new Drawing();
+  const svg = drawing.svg.node;
+  svg.classList.add('drawing');
+  svg.setAttribute('role', 'img');
+  svg.setAttribute('tabindex', '0');
+  const zoomMiddle = (factor: number) => {
+    const { width, height } = paneSize();
+    zoom(factor, width / 2, height / 2);
+  };
+  const page = makePage(body, svg, { zoomIn: () => zoomMiddle(1.25), zoomOut: () => zoomMiddle(0.8), fit });
+
+  listenToGestures(svg, {
+    zoom,
+    zoomMiddle,
+    pan: (dx, dy) => camera && look(panned(camera, dx, dy, state.sheet.box, paneSize())),
+    fit: fitPicture,
+    click: (x, y) => {
+      const picked = pickedAt(x, y);
+      drawing.light(new Set(picked ? [picked.piece] : []));
+      if (picked) host.send({ type: 'pick', piece: picked.piece });
+    },
+    hover: inFrame((x: number | undefined, y: number) => {
+      const picked = x === undefined ? undefined : pickedAt(x, y);
+      drawing.hover(picked);
+      svg.classList.toggle('over-piece', picked !== undefined);
+      page.tip(picked && pieceName(picked.piece), x ?? 0, y);
+    }),
+    clear: () => drawing.light(new Set()),
+  });
+  new ResizeObserver(() => {
+    if (!camera || fits) fitPicture();
+  }).observe(page.pane);
+
+  function paneSize(): Pane {
+    return { width: page.pane.clientWidth, height: page.pane.clientHeight };
+  }
+
+  function pickedAt(x: number, y: number) {
+    return camera ? pickAt(state, ...toSheet(camera, x, y)) : undefined;
+  }
+
+  function look(next: Camera): void {
+    camera = next;
+    fits = false;
+    repaint();
+    save();
+  }
+
+  function fitPicture(): void {
+    const whole = fitted(state.sheet.box, paneSize());
+    if (!whole) return;
+    look(whole);
+    fits = true;
+  }
+
+  function zoom(factor: number, x: number, y: number): void {
+    if (camera) look(zoomed(camera, factor, [x, y], state.sheet.box, paneSize()));
+  }
+
+  const repaint = inFrame(() => camera && drawing.look(camera));
+  const save = afterPause(200, () => host.save({ uri, ...(camera ? { camera } : {}) }));
+
+  function showPicture({ delta }: Extract<ToPage, { type: 'picture' }>): void {
+    const next = receive(state, delta);
+    if (!next) {
+      host.send({ type: 'askPicture', version: state.version });
+      return;
+    }
+    const started = performance.now();
+    state = next;
+    page.notice(state.views.length === 0 ? 'empty' : 'none');
+    if (!camera) {
+      camera = fitted(state.sheet.box, paneSize());
+      fits = camera !== undefined;
+    }
+    if (camera) drawing.look(camera);
+    drawing.show(state);
+    const titles = state.views.map(({ title }) => title);
+    svg.setAttribute('aria-label', titles.join('. '));
+    const measured = performance.measure(PICTURE_MEASURE, { start: started });
+    if (measures) host.send({ type: 'timing', version: state.version, milliseconds: measured.duration });
+  }
+
+  function take(message: ToPage): void {
+    switch (message.type) {
+      case 'picture':
+        showPicture(message);
+        break;
+      case 'document':
+        uri = message.uri;
+        save();
+        break;
+      case 'highlight':
+        drawing.light(new Set(message.pieces));
+        break;
+      case 'fit':
+        fitPicture();
+        break;
+      case 'trouble':
+        page.notice({ trouble: message.text });
+        break;
+      case 'measure':
+        measures = message.on;
+        break;
+    }
+  }
+
+  host.save({ uri, ...(camera ? { camera } : {}) });
+  host.listen(take);
+  host.send({ type: 'ready', version: state.version });
+  return { receive: take };
+}
+
+/** Puts the rules of the pens into the document: a sheet made by script needs no inline style. */
+function usePens(): void {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(penRules());
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+}
+
+/** Runs at most once a frame, with what was asked for last. */
+function inFrame<A extends unknown[]>(act: (...args: A) => void): (...args: A) => void {
+  let waiting: A | undefined;
+  return (...args) => {
+    if (!waiting)
+      requestAnimationFrame(() => {
+        const last = waiting as A;
+        waiting = undefined;
+        act(...last);
+      });
+    waiting = args;
+  };
+}
+
+/** Runs once things have been quiet for a while. */
+function afterPause(milliseconds: number, act: () => void): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  return () => {
+    clearTimeout(timer);
+    timer = setTimeout(act, milliseconds);
+  };
+}

@@ -1,0 +1,23 @@
+/** What a piece is called, read from its key: `bank/b2/c07` is "bank, bay 2, slat 7". */
+export function pieceName(key: string): string {
+  return key
+    .split('/')
+    .map((part, i) => (i === 0 ? plain(part) : partName(part)))
+    .join(', ');
+}
+
+function partName(part: string): string {
+  const [, letter, number] = /^([bpc])0*(\d+)$/.exec(part) ?? [];
+  if (letter !== undefined) return `${{ b: 'bay', p: 'post', c: 'slat' }[letter]} ${number}`;
+  const [, what, which] = /^(cleat|rail|stile|trim)-([a-z-]+)$/.exec(part) ?? [];
+  if (which !== undefined) return `${which.replaceAll('-', ' ')} ${what}`;
+  return plain(part);
+}
+
+function plain(name: string): string {
+  try {
+    return decodeURIComponent(name);
+  } catch {
+    return name;
+  }
+}
