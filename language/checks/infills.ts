@@ -7,6 +7,7 @@ export interface Infill {
   readonly spec: InfillSpec;
   /** Set for a gate leaf. */
   readonly leaf?: Leaf;
+  /** Between slats, and at the edges when the pattern closes. */
   readonly openings: readonly Opening[];
   readonly slats: readonly Piece[];
   readonly fits: readonly FitResult[];
@@ -19,11 +20,14 @@ export function infillsOf(run: RunLayout): readonly Infill[] {
 }
 
 function part(run: RunLayout, gate: string | undefined, spec: InfillSpec): Infill {
+  const fits = run.fits.filter((fit) => fit.gate === gate);
+  // What a pattern that does not close leaves over is told as that, and not again as a gap.
+  const closed = fits.every((fit) => fit.chosen);
   return {
     spec,
-    openings: run.openings.filter((o) => o.gate === gate),
+    openings: run.openings.filter((o) => o.gate === gate && (closed || o.between)),
     slats: run.pieces.filter((p) => p.role === 'slat' && p.gate === gate),
-    fits: run.fits.filter((f) => f.gate === gate),
+    fits,
   };
 }
 

@@ -29,33 +29,52 @@ export const spanTooLong: RunCheck = {
   },
   check: (run, job) => {
     const byKey = new Map(run.pieces.map((piece) => [piece.key, piece]));
-    return infillsOf(run).flatMap((infill) => {
-      const findings: Finding[] = [];
-      for (const stock of new Set(infill.spec.pattern.repeat.map((item) => item.value))) {
-        const { limit, rule } = limitOf(stock);
-        const worst = widestSpan(infill, stock, byKey);
-        if (!worst || limit === undefined || worst.span <= limit) continue;
-        findings.push({
-          code: 'span-too-long',
-          at: placeOf(run, infill),
-          args: {
-            slat: stock.name,
-            span: formatLength(worst.span, job.measure.value),
-            limit: formatLength(limit, job.measure.value),
-            rule,
-          },
-          pieces: [worst.slat.key],
-          related: stock.spanLimit ? [{ at: stock.spanLimit.origin, note: 'the limit stands here' }] : [],
-        });
-      }
-      return findings;
-    });
+    return infillsOf(run).flatMap((infill) =>
+      // Slats of one thickness share a limit and are told of together.
+      [...Map.groupBy(tooLong(infill, byKey), ({ limit, rule }) => `${limit} ${rule}`).values()].map(
+        (alike): Finding => {
+          const worst = alike.reduce((held, one) => (one.span > held.span ? one : held));
+          return {
+            code: 'span-too-long',
+            at: placeOf(run, infill),
+            args: {
+              slat: alike.map(({ stock }) => stock.name).join(', '),
+              span: formatLength(worst.span, job.measure.value),
+              limit: formatLength(worst.limit, job.measure.value),
+              rule: worst.rule,
+            },
+            pieces: alike.map(({ slat }) => slat.key),
+            related: alike.flatMap(({ stock }) =>
+              stock.spanLimit ? [{ at: stock.spanLimit.origin, note: 'the limit stands here' }] : [],
+            ),
+          };
+        },
+      ),
+    );
   },
 };
 
-function limitOf(stock: FlatStock): { limit?: Ticks; rule: string } {
+interface TooLong {
+  readonly stock: FlatStock;
+  readonly slat: Piece;
+  readonly span: Ticks;
+  readonly limit: Ticks;
+  readonly rule: string;
+}
+
+/** The widest-spanning slat of each stock that spans too far. */
+function tooLong(infill: Infill, byKey: ReadonlyMap<string, Piece>): TooLong[] {
+  return [...new Set(infill.spec.pattern.repeat.map((item) => item.value))].flatMap((stock) => {
+    const allowed = limitOf(stock);
+    const worst = widestSpan(infill, stock, byKey);
+    return worst && allowed && worst.span > allowed.limit ? [{ stock, ...worst, ...allowed }] : [];
+  });
+}
+
+/** Undefined where no limit is known: for anything but wood that states none. */
+function limitOf(stock: FlatStock): { limit: Ticks; rule: string } | undefined {
   if (stock.spanLimit) return { limit: stock.spanLimit.value, rule: 'its stock allows' };
-  if ((stock.material?.kind.value ?? 'wood') !== 'wood') return { rule: 'unknown' };
+  if ((stock.material?.kind.value ?? 'wood') !== 'wood') return undefined;
   return {
     limit: SPAN_OVER_THICKNESS * stock.thickness.value,
     rule: `by the rule of ${SPAN_OVER_THICKNESS} times its thickness`,
