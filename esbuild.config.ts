@@ -66,7 +66,9 @@ if (watch) {
   for (const options of present) await (await context(options)).watch();
   console.log('watching');
 } else {
-  await Promise.all(present.map((options) => build(options)));
+  // One bundle that fails does not keep the others from being made; esbuild has told why.
+  const results = await Promise.allSettled(present.map((options) => build(options)));
+  if (results.some(({ status }) => status === 'rejected')) process.exitCode = 1;
   reportSizes();
   console.log(`dist/findings                ${String(pages).padStart(6)} pages`);
 }

@@ -44,7 +44,11 @@ export function startApp(host: Host, body: HTMLElement): App {
     const { width, height } = paneSize();
     zoom(factor, width / 2, height / 2);
   };
-  const page = makePage(body, svg, { zoomIn: () => zoomMiddle(1.25), zoomOut: () => zoomMiddle(0.8), fit });
+  const page = makePage(body, svg, {
+    zoomIn: () => zoomMiddle(1.25),
+    zoomOut: () => zoomMiddle(0.8),
+    fit: fitPicture,
+  });
 
   listenToGestures(svg, {
     zoom,

@@ -1,6 +1,8 @@
 import { runCommandLine } from './run-command-line.ts';
 
-process.exitCode = await runCommandLine(process.argv.slice(2), process.cwd(), {
+void runCommandLine(process.argv.slice(2), process.cwd(), {
   out: (text) => process.stdout.write(text),
   error: (text) => process.stderr.write(text),
+}).then((code) => {
+  process.exitCode = code;
 });

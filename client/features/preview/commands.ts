@@ -1,0 +1,35 @@
+import { commands, type Disposable, Uri, window } from 'vscode';
+import { DisposableStore } from '../../infrastructure/index.ts';
+import type { PanelManager } from './panel-manager.ts';
+import type { SourceReveal } from './source-reveal.ts';
+
+/** Commands that open a picture, fit it, or lead from it to its text. */
+export function registerPreviewCommands(panels: PanelManager, reveal: SourceReveal): Disposable {
+  const store = new DisposableStore();
+  store.add(
+    commands.registerCommand('slatwright.openPreview', (asked?: unknown) => {
+      const uri = asked instanceof Uri ? asked : activeSlat();
+      if (uri) panels.open(uri);
+      else void window.showInformationMessage('Open a .slat file first: the picture is drawn from it.');
+    }),
+  );
+  store.add(
+    commands.registerCommand('slatwright.fitPicture', () => {
+      const uri = activeSlat();
+      const panel = panels.active ?? (uri && panels.of(uri.toString()));
+      panel?.fit();
+    }),
+  );
+  store.add(
+    commands.registerCommand('slatwright.showSource', async () => {
+      const uri = panels.active?.uri;
+      if (uri) await reveal.showDocument(uri);
+    }),
+  );
+  return store;
+}
+
+function activeSlat(): Uri | undefined {
+  const document = window.activeTextEditor?.document;
+  return document?.languageId === 'slat' ? document.uri : undefined;
+}
