@@ -17,7 +17,7 @@ const PRIORITY: Readonly<Record<Chain['kind'], number>> = {
 /** Above its line; and where there is no room, another row out, with a leader. */
 const ON_LINE = 0.38;
 const LED = 1.7;
-const ASIDE = 0.75;
+const ASIDE = 0.4;
 
 /** The texts of a chain whose line runs at `line` (sheet y of a level line, x of an upright one). */
 export function chainLabels(prefix: string, chain: Chain, line: number): Label[] {

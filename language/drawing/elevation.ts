@@ -2,6 +2,7 @@ import type { RunLayout } from '../layout/index.ts';
 import { type Measure, toMm } from '../units/index.ts';
 import { compose } from './compose.ts';
 import { drawChains } from './draw-chains.ts';
+import { gapNote } from './gap-note.ts';
 import { gateSign } from './gate-sign.ts';
 import { ground } from './ground.ts';
 import { leafKey } from './leaf-chains.ts';
@@ -37,22 +38,28 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
   const object = objectBounds(run, seen, level);
   const foot = Math.max(level, ...seen.filter((one) => one.piece.role === 'post').map((one) => one.y1));
   const length = toMm(run.spec.length.value);
+  const open = [
+    bayLeftovers(run, measure),
+    ...run.leaves.map((leaf) => leafLeftover(run, leaf, leafKey(run, leaf), measure)),
+  ];
   const pieces = {
     groups: [
       // A leaf's frame is told in the view of the leaf; here the sign of its swing stands in its place.
       ...pieceGroups(seen, level, (piece) => piece.gate === undefined && carriesSlats(piece)),
       ...run.leaves.map((leaf) => gateSign(run.key, leaf)),
-      ...bayLeftovers(run),
-      ...run.leaves.flatMap((leaf) => leafLeftover(run, leaf, leafKey(run, leaf))),
+      ...open.flatMap((one) => one.groups),
     ],
-    labels: [],
+    labels: open.flatMap((one) => one.labels),
     bounds: [object[0], object[1], object[2], foot] as const,
   };
   const chains = drawChains(run.key, dimensionChains(run, measure), object, letter);
   const posts = chains.labels.find((label) => label.key === `${run.key}/posts/1`);
   const marks = runMarks(run, level, foot, letter);
   const side = run.spec.seenFrom.value;
-  const titles = { title: `Elevation of ${run.spec.name}`, notes: [`seen from ${side}`] };
+  const titles = {
+    title: `Elevation of ${run.spec.name}`,
+    notes: [`seen from ${side}`, gapNote(run, undefined, measure)],
+  };
   return compose(
     {
       key: run.key,

@@ -1,8 +1,7 @@
-import type { Leaf, Piece, RunLayout } from '../layout/index.ts';
+import { gateKey, type Leaf, type Piece, type RunLayout } from '../layout/index.ts';
 import type { Measure, Ticks } from '../units/index.ts';
 import { type Chain, chain } from './chains.ts';
 import { type Extent, extentOf } from './extent.ts';
-import { ownerOf } from './piece-groups.ts';
 
 /** All pieces a gate leaf is made of: its posts stand with the run. */
 export function leafPieces(run: RunLayout, leaf: Leaf): Piece[] {
@@ -11,8 +10,7 @@ export function leafPieces(run: RunLayout, leaf: Leaf): Piece[] {
 
 /** Key of a leaf: what the keys of its pieces begin with. */
 export function leafKey(run: RunLayout, leaf: Leaf): string {
-  const piece = run.pieces.find((one) => one.gate === leaf.gate && one.role !== 'post');
-  return piece ? ownerOf(piece) : `${run.key}/${leaf.gate}`;
+  return gateKey(run.spec.name, leaf.spec);
 }
 
 /** The dimension strings of a leaf; positions, too, are from its own left and lower edge. */

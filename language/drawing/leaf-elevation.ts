@@ -3,6 +3,7 @@ import { type Measure, toMm } from '../units/index.ts';
 import { compose } from './compose.ts';
 import { drawChains } from './draw-chains.ts';
 import { runLetter } from './elevation.ts';
+import { gapNote } from './gap-note.ts';
 import { leafChains, leafKey, leafPieces } from './leaf-chains.ts';
 import { leafLeftover } from './leftover.ts';
 import { letterFor } from './letter.ts';
@@ -31,14 +32,19 @@ function drawLeaf(run: RunLayout, leaf: Leaf, measure: Measure, letter: number):
   const key = leafKey(run, leaf);
   // Its own lower left corner is the sheet's zero, so that a leaf moved along its run is drawn alike.
   const bounds: Bounds = [0, -toMm(leaf.height), toMm(leaf.width), 0];
-  const seen = see(leafPieces(run, leaf), (x, y, z) => FROM_FRONT(x - leaf.x0, y, z - leaf.z0));
+  const seen = see(leafPieces(run, leaf), (x, y, z, to) => FROM_FRONT(x - leaf.x0, y, z - leaf.z0, to));
   const own: Leaf = { ...leaf, x0: 0, x1: leaf.width, z0: 0, z1: leaf.height };
   const side = run.spec.seenFrom.value;
   const opens = leaf.spec.opensTo?.value;
-  const notes = [`seen from ${side}`, ...(opens === undefined ? [] : [`opens to ${opens}`])];
+  const notes = [
+    `seen from ${side}`,
+    gapNote(run, leaf.gate, measure),
+    ...(opens === undefined ? [] : [`opens to ${opens}`]),
+  ];
+  const open = leafLeftover(run, own, key, measure);
   const pieces = {
-    groups: [...pieceGroups(seen, Infinity), ...leafLeftover(run, own, key)],
-    labels: [],
+    groups: [...pieceGroups(seen, Infinity), ...open.groups],
+    labels: open.labels,
     bounds,
   };
   return compose(

@@ -17,16 +17,20 @@ export function overlap(a: Silhouette, b: Silhouette): boolean {
   return a.x0 < b.x1 - MARGIN && b.x0 < a.x1 - MARGIN && a.y0 < b.y1 - MARGIN && b.y0 < a.y1 - MARGIN;
 }
 
-/** Things in front of `seen` that may hide some of it. */
-export function inFront(seen: Silhouette, others: readonly Silhouette[]): Silhouette[] {
-  return others.filter((other) => other.near < seen.near && overlap(seen, other));
-}
-
 /**
  * Whether a silhouette is hidden whole. `front` is what lies before it; only things that fill their
  * box are counted as hiding, so the answer errs toward drawing what could be left out.
  */
 export function isHidden(seen: Silhouette, front: readonly Silhouette[]): boolean {
+  // Quick answers for most: one thing covers it all, or all before it together are not enough.
+  let covered = 0;
+  const area = (seen.x1 - seen.x0 - 2 * MARGIN) * (seen.y1 - seen.y0 - 2 * MARGIN);
+  for (const cover of front) {
+    if (cover.outline) continue;
+    if (covers(cover, seen)) return true;
+    covered += sharedArea(seen, cover);
+  }
+  if (covered < area) return false;
   let rest: [number, number, number, number][] = [
     [seen.x0 + MARGIN, seen.y0 + MARGIN, seen.x1 - MARGIN, seen.y1 - MARGIN],
   ];
@@ -36,6 +40,21 @@ export function isHidden(seen: Silhouette, front: readonly Silhouette[]): boolea
     if (rest.length === 0) return true;
   }
   return false;
+}
+
+function covers(cover: Silhouette, seen: Silhouette): boolean {
+  return (
+    cover.x0 <= seen.x0 + MARGIN &&
+    cover.y0 <= seen.y0 + MARGIN &&
+    cover.x1 >= seen.x1 - MARGIN &&
+    cover.y1 >= seen.y1 - MARGIN
+  );
+}
+
+function sharedArea(a: Silhouette, b: Silhouette): number {
+  const width = Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0);
+  const height = Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0);
+  return width > 0 && height > 0 ? width * height : 0;
 }
 
 function cutAway(

@@ -21,7 +21,7 @@ export function sizeOf(kind: Label['kind'], letter: number): number {
 
 /**
  * Which labels are shown when letters are `letter` sheet millimeters high, and where: by priority,
- * none on another. A text too long for its room goes where it is led to, if it may, else it is left out.
+ * none on another. A text that has no room goes where it is led to, if it may, else it is left out.
  */
 export function placeLabels(labels: readonly Label[], letter: number): PlacedLabel[] {
   if (!(letter > 0) || !Number.isFinite(letter)) return [];
@@ -33,13 +33,15 @@ export function placeLabels(labels: readonly Label[], letter: number): PlacedLab
   for (const label of order) {
     if (label.text === '' || !Number.isFinite(label.x) || !Number.isFinite(label.y)) continue;
     const size = sizeOf(label.kind, letter);
-    const width = textWidth(label.text) * size;
-    const needed = label.roomFor === 'height' ? size : width + 0.5 * letter;
-    const fits = label.room === 0 || needed <= label.room;
-    if (!fits && !label.led) continue;
-    const { anchor, shift } = fits || !label.led ? label : label.led;
-    const one = at(label, anchor, shift, letter, size, !fits);
-    if (taken.take(boundsOf(one, letter, CLEAR * letter))) placed.push(one);
+    const needed = label.roomFor === 'height' ? size : textWidth(label.text) * size + CLEAR * letter;
+    const choices = label.led
+      ? [at(label, label.led.anchor, label.led.shift, letter, size, true)]
+      : ([] as PlacedLabel[]);
+    if (label.room === 0 || needed <= label.room) {
+      choices.unshift(at(label, label.anchor, label.shift, letter, size, false));
+    }
+    const one = choices.find((choice) => taken.take(roomFor(choice, letter)));
+    if (one) placed.push(one);
   }
   return placed;
 }
@@ -59,8 +61,16 @@ function at(
   const [x, y] = point(along, up);
   if (!led) return { label, x, y, anchor, size };
   const [x0, y0] = point(0, 0.12);
-  const [x1, y1] = point(anchor === 'middle' ? along : along * 0.8, up - 0.2);
+  const [x1, y1] = point(anchor === 'middle' ? along : along * 0.5, up - 0.2);
   return { label, x, y, anchor, size, leader: [x0, y0, x1, y1] };
+}
+
+/** What a placed label keeps to itself: its text with some air, and the line of its leader. */
+function roomFor(placed: PlacedLabel, letter: number): Bounds[] {
+  const text = boundsOf(placed, letter, CLEAR * letter);
+  if (!placed.leader) return [text];
+  const [x0, y0, x1, y1] = placed.leader;
+  return [text, [Math.min(x0, x1), Math.min(y0, y1), Math.max(x0, x1) + 0.01, Math.max(y0, y1) + 0.01]];
 }
 
 /** The room a placed label takes on the sheet, `clear` more on every side; a mark's with its ring. */
@@ -91,18 +101,22 @@ class Taken {
     this.cell = cell;
   }
 
-  /** Takes a box, unless it touches one already taken. */
-  take(box: Bounds): boolean {
-    const keys = this.keysOf(box);
-    for (const key of keys) {
-      for (const other of this.cells.get(key) ?? []) {
-        if (box[0] < other[2] && other[0] < box[2] && box[1] < other[3] && other[1] < box[3]) return false;
+  /** Takes boxes, unless one of them touches a box already taken. */
+  take(boxes: readonly Bounds[]): boolean {
+    const keys = boxes.map((box) => this.keysOf(box));
+    for (const [i, box] of boxes.entries()) {
+      for (const key of keys[i] ?? []) {
+        for (const other of this.cells.get(key) ?? []) {
+          if (box[0] < other[2] && other[0] < box[2] && box[1] < other[3] && other[1] < box[3]) return false;
+        }
       }
     }
-    for (const key of keys) {
-      const list = this.cells.get(key);
-      if (list) list.push(box);
-      else this.cells.set(key, [box]);
+    for (const [i, box] of boxes.entries()) {
+      for (const key of keys[i] ?? []) {
+        const list = this.cells.get(key);
+        if (list) list.push(box);
+        else this.cells.set(key, [box]);
+      }
     }
     return true;
   }

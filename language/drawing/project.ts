@@ -6,10 +6,21 @@ import { TICKS_PER_MM } from '../units/index.ts';
  * far away it lies. Any map that keeps straight lines straight will do: an elevation from another
  * side, a plan, a section, a perspective.
  */
-export type Projection = (x: number, y: number, z: number) => readonly [x: number, y: number, away: number];
+export type Projection = (x: number, y: number, z: number, to: Projected) => void;
+
+/** Where a point comes to lie: written by a projection, read at once, used again for the next point. */
+export interface Projected {
+  x: number;
+  y: number;
+  away: number;
+}
 
 /** The run seen from its front: station 0 at the left, what is toward the back farther away. */
-export const FROM_FRONT: Projection = (x, y, z) => [x / TICKS_PER_MM, -z / TICKS_PER_MM, y / TICKS_PER_MM];
+export const FROM_FRONT: Projection = (x, y, z, to) => {
+  to.x = x / TICKS_PER_MM;
+  to.y = -z / TICKS_PER_MM;
+  to.away = y / TICKS_PER_MM;
+};
 
 /** Silhouette of a convex solid, and how far away it begins and ends. */
 export interface Silhouette {
@@ -28,6 +39,7 @@ const SAME = 0.005;
 
 /** The silhouette of a convex solid: the convex hull of its projected corners. */
 export function project(solid: Solid, projection: Projection): Silhouette {
+  const at: Projected = { x: 0, y: 0, away: 0 };
   const points: number[] = [];
   let x0 = Infinity;
   let y0 = Infinity;
@@ -36,7 +48,8 @@ export function project(solid: Solid, projection: Projection): Silhouette {
   let near = Infinity;
   let far = -Infinity;
   for (const vertex of solid.vertices) {
-    const [x, y, away] = projection(vertex[0], vertex[1], vertex[2]);
+    projection(vertex[0], vertex[1], vertex[2], at);
+    const { x, y, away } = at;
     points.push(x, y);
     if (x < x0) x0 = x;
     if (x > x1) x1 = x;

@@ -51,7 +51,8 @@ export function scaleBar(prefix: string, x: number, y: number, measure: Measure,
     ],
     labels: stops.map((n) => ({
       key: `${prefix}/scale/${n}`,
-      text: (n === DIVISIONS ? formatLength : dimensionText)((total / DIVISIONS) * n, measure),
+      text:
+        n === 0 ? '0' : (n === DIVISIONS ? formatLength : dimensionText)((total / DIVISIONS) * n, measure),
       x: Math.round((x + n * step) * 100) / 100,
       y: Math.round(y * 100) / 100,
       anchor: 'middle',

@@ -70,7 +70,7 @@ export interface Label {
   /** Room before it touches its neighbors: for its length, or for its height. 0 for no limit. */
   readonly room: number;
   readonly roomFor: 'length' | 'height';
-  /** Where it goes, with a leader to its point, when its room is too small; without it, it is left out. */
+  /** Where it goes, with a leader to its point, when it has no room; without it, it is left out. */
   readonly led?: { readonly anchor: Anchor; readonly shift: Shift };
 }
 
