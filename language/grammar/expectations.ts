@@ -30,6 +30,12 @@ export function code(text: string): string {
   return `\`${text}\``;
 }
 
+/** What to say of a misspelled first word of a statement, or without a block of an element. */
+export function misspelled(image: string, meant: string, block?: string): string {
+  const wrong = block ? `is no statement of a ${blockWord(block)}` : 'begins nothing that a file holds';
+  return `${code(image)} ${wrong}; did you mean ${code(meant)}?`;
+}
+
 /** What may stand at a place, in words. `mayEnd` when the statement may be over there too. */
 export function describe(expected: readonly Expectation[], mayEnd: boolean): string {
   const lengthToo = expected.some((expectation) => expectation.kind === 'length');

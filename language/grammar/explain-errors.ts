@@ -1,5 +1,5 @@
 import type { ParseResult } from 'langium';
-import { blockWord, code, describe, oneOf } from './expectations.ts';
+import { blockWord, code, describe, misspelled, oneOf } from './expectations.ts';
 import { quoted } from './names.ts';
 import { nearNames } from './near-names.ts';
 import type { Token } from './statement-ends.ts';
@@ -14,6 +14,16 @@ interface OpenBlock {
 }
 
 /**
+ * Errors in a text, and where words stand that the parser does better without: those that look like the
+ * start of a statement but are not, and those that keep a block from being opened.
+ */
+export interface Explained {
+  readonly errors: ParserError[];
+  /** Offsets. */
+  readonly strays: ReadonlySet<number>;
+}
+
+/**
  * Replaces the parser's own errors by one for each statement that cannot be read, saying what to write
  * instead. The parser says whether there is an error at all; where it finds none, neither does this.
  */
@@ -21,13 +31,20 @@ export function explainErrors(
   tokens: readonly Token[],
   errors: readonly ParserError[],
   syntax: SyntaxWords,
-): ParserError[] {
-  const found = new Explanation(tokens, syntax).errors();
-  if (found.length > 0) return found;
-  return errors.map((error) => ({ ...error, name: error.name, message: 'This cannot be read here.' }));
+): Explained {
+  const explanation = new Explanation(tokens, syntax);
+  const found = explanation.errors();
+  if (found.length > 0) return { errors: found, strays: explanation.strays };
+  const unexplained = errors.map((error) => ({
+    ...error,
+    name: error.name,
+    message: 'This cannot be read here.',
+  }));
+  return { errors: unexplained, strays: new Set() };
 }
 
 class Explanation {
+  readonly strays = new Set<number>();
   private readonly tokens: readonly Token[];
   private readonly syntax: SyntaxWords;
   private readonly found: ParserError[] = [];
@@ -80,6 +97,7 @@ class Explanation {
   private enter(type: string, head: number, from: number): number {
     const brace = this.braceInLine(from - 1) ?? this.braceInLine(from);
     if (brace !== undefined) {
+      this.setAside(head, from, brace);
       this.open(type, head, brace);
       return brace + 1;
     }
@@ -87,20 +105,36 @@ class Explanation {
     let inside = line;
     while (this.wordAt(inside) === 'END') inside++;
     const block = this.syntax.words.blocks.get(type);
-    if (block?.starters.has(this.wordAt(inside))) this.open(type, head, line);
+    if (block?.starters.has(this.wordAt(inside))) {
+      this.setAside(head, from, line);
+      this.open(type, head, line);
+    }
     return line;
+  }
+
+  /** Takes out of a head what keeps its block from being opened, if what is left makes a head. */
+  private setAside(head: number, from: number, to: number): void {
+    const left = this.tokens.slice(head, from);
+    const { furthest, expected } = this.syntax.read('Element', left, 0);
+    const opens = expected.some((each) => each.kind === 'word' && each.word === '{');
+    if (furthest !== left.length || !opens) return;
+    for (const { startOffset } of this.tokens.slice(from, to)) this.strays.add(startOffset);
   }
 
   private unknownElement(place: number, word: string): number {
     const { elements, blocks } = this.syntax.words;
     const near = this.isWord(place) ? nearNames(this.image(place), elements, 1)[0] : undefined;
     const homes = [...blocks.values()].filter((block) => block.starters.has(word));
-    if (near === undefined && homes.length > 0) {
+    if (near) this.report(place, misspelled(this.image(place), near));
+    else if (homes.length > 0) {
       const names = oneOf(homes.map((block) => `a ${blockWord(block.type)}`));
       this.report(place, `${code(word)} belongs inside the braces of ${names}.`);
     } else {
-      const meant = near ? `did you mean ${code(near)}?` : `a file holds ${oneOf([...elements].map(code))}.`;
-      this.report(place, `${code(this.image(place))} begins nothing that a file holds; ${meant}`);
+      const holds = oneOf([...elements].map(code));
+      this.report(
+        place,
+        `${code(this.image(place))} begins nothing that a file holds; a file holds ${holds}.`,
+      );
     }
     const type = near && this.syntax.elementOf(near);
     if (type) return this.enter(type, place, place + 1);
@@ -128,7 +162,7 @@ class Explanation {
     const image = this.image(place);
     const near = this.isWord(place) ? nearNames(image, this.starters(), 1)[0] : undefined;
     const homes = [...this.syntax.words.blocks.values()].filter((block) => block.starters.has(word));
-    if (near) this.report(place, `${code(image)} is no statement of ${here}; did you mean ${code(near)}?`);
+    if (near) this.report(place, misspelled(image, near, type));
     else if (homes.length > 0) {
       const names = oneOf(homes.map((block) => `a ${blockWord(block.type)}`));
       this.report(place, `${code(word)} belongs in ${names}, not in ${here}.`);
@@ -272,7 +306,7 @@ class Explanation {
     return this.tokens.length;
   }
 
-  /** To the next statement: in the next line, or begun by one of the block's words in this one. */
+  /** To the next statement: in the next line, or begun in this one by a word that begins a whole statement. */
   private skipStatement(from: number): number {
     const starters = this.starters();
     let depth = 0;
@@ -282,10 +316,19 @@ class Explanation {
       else if (depth > 0) {
         if (word === '}') depth--;
         else if (this.beginsElement(place)) return place;
-      } else if (word === 'END' || word === '}' || (starters.has(word) && this.wordAt(place + 1) !== '='))
-        return place;
+      } else if (word === 'END' || word === '}') return place;
+      else if (starters.has(word)) {
+        if (this.readable(place)) return place;
+        this.strays.add(this.tokens[place]?.startOffset ?? -1);
+      }
     }
     return this.tokens.length;
+  }
+
+  /** Whether a whole statement of the open block stands here. */
+  private readable(place: number): boolean {
+    const rule = this.syntax.words.blocks.get(this.block?.type ?? '')?.statements ?? '';
+    return this.end(this.syntax.read(rule, this.tokens, place), this.starters()) !== undefined;
   }
 
   private wordAt(place: number): string {

@@ -1,4 +1,4 @@
-import { GrammarAST } from 'langium';
+import { AstUtils, GrammarAST } from 'langium';
 
 /** What the grammar says of one kind of block: its own words and those that begin a statement in it. */
 export interface BlockWords {
@@ -7,11 +7,15 @@ export interface BlockWords {
   /** Rule of the statements inside, such as `RunStatement`. */
   readonly statements: string;
   readonly starters: ReadonlySet<string>;
+  /** Every word that occurs in its statements. */
+  readonly words: ReadonlySet<string>;
 }
 
 export interface GrammarWords {
   /** Words that begin an element of the file, such as `run`. */
   readonly elements: ReadonlySet<string>;
+  /** Node type by first word, such as `Run` for `run`. */
+  readonly elementTypes: ReadonlyMap<string, string>;
   /** By node type. */
   readonly blocks: ReadonlyMap<string, BlockWords>;
   /** Every word that begins an element or a statement somewhere. */
@@ -22,19 +26,22 @@ export interface GrammarWords {
 export function grammarWords(grammar: GrammarAST.Grammar): GrammarWords {
   const elementRule = ruleNamed(grammar, 'Element');
   const elements = firstTokens(elementRule);
+  const elementTypes = new Map<string, string>();
   const blocks = new Map<string, BlockWords>();
   for (const rule of alternativesOf(elementRule)) {
+    for (const word of firstTokens(rule)) elementTypes.set(word, rule.name);
     const statements = statementRule(rule.definition);
     if (!statements) continue;
     blocks.set(rule.name, {
       type: rule.name,
       statements: statements.name,
       starters: firstTokens(statements),
+      words: keywordsIn(statements),
     });
   }
   const starters = new Set(elements);
   for (const block of blocks.values()) for (const word of block.starters) starters.add(word);
-  return { elements, blocks, starters };
+  return { elements, elementTypes, blocks, starters };
 }
 
 export function ruleNamed(grammar: GrammarAST.Grammar, name: string): GrammarAST.ParserRule {
@@ -56,6 +63,20 @@ export function firstTokens(rule: GrammarAST.AbstractRule): ReadonlySet<string> 
   const found = new Set<string>();
   if (GrammarAST.isParserRule(rule)) collectFirst(rule.definition, found);
   else found.add(rule.name);
+  return found;
+}
+
+/** Every keyword of a rule and of the rules it calls. */
+function keywordsIn(rule: GrammarAST.ParserRule): ReadonlySet<string> {
+  const found = new Set<string>();
+  const rules = new Set<GrammarAST.AbstractRule>([rule]);
+  for (const each of rules) {
+    for (const node of AstUtils.streamAllContents(each)) {
+      if (GrammarAST.isKeyword(node)) found.add(node.value);
+      const called = GrammarAST.isRuleCall(node) ? node.rule.ref : undefined;
+      if (called) rules.add(called);
+    }
+  }
   return found;
 }
 

@@ -11,6 +11,7 @@ export * from './generated/ast.ts';
 export { SlatGeneratedModule, SlatGeneratedSharedModule, SlatLanguageMetaData } from './generated/module.ts';
 export { type GrammarWords, grammarWords } from './grammar-words.ts';
 export { distinguishingName, type NameKind, nameKindOf } from './kinds.ts';
+export { SlatLexer } from './lexer.ts';
 export { isClosed, quoted, unquote, writtenName } from './names.ts';
 export { editDistance, nearNames } from './near-names.ts';
 export { nodePath, propertyPath, resolvePath } from './node-path.ts';
@@ -23,6 +24,7 @@ export {
   SlatSharedModule,
   type SlatSharedServices,
 } from './services.ts';
+export { type StatementEnding, statementEnds, type Token } from './statement-ends.ts';
 export type { TextChange } from './text-change.ts';
 export { changeToEdit, type RangeEdit } from './text-edits.ts';
 export {

@@ -8,7 +8,7 @@ const HINTS: readonly (readonly [RegExp, string])[] = [
   [/^[\u00BC-\u00BE\u2150-\u215E]/, 'Write the fraction with a slash, such as 5-1/2".'],
   [
     /^[\u2032\u2033\u2018\u2019\u201D]/,
-    'A foot or inch mark follows a number, such as 5-1/2"; a text in quotes needs an opening quote.',
+    'A foot or inch mark follows a number, such as 5-1/2"; names stand in double quotes.',
   ],
   [/^[\u00D7*]/, 'Write the two sizes as two statements, such as width 5-1/2" and thickness 3/4".'],
   [

@@ -1,5 +1,5 @@
 /** Opening quotes and what closes them. */
-const CLOSING: Readonly<Record<string, string>> = { '"': '"', "'": "'", '\u201C': '\u201D' };
+const CLOSING: Readonly<Record<string, string>> = { '"': '"', '\u201C': '\u201D' };
 
 /** Whether the text of a STRING token ends in its closing quote. */
 export function isClosed(image: string): boolean {
@@ -20,9 +20,8 @@ export function writtenName(name: string, reserved: ReadonlySet<string>): string
   return bare.test(name) && !reserved.has(name) ? name : quoted(name);
 }
 
-/** A name in quotes, of the kind that it does not hold itself. */
+/** A name in quotes: straight ones, or curly ones when it holds a straight one itself. */
 export function quoted(name: string): string {
   const clean = name.replace(/[\r\n]/g, ' ');
-  if (!clean.includes('"')) return `"${clean}"`;
-  return clean.includes("'") ? `\u201C${clean.replace(/\u201D/g, '"')}\u201D` : `'${clean}'`;
+  return clean.includes('"') ? `\u201C${clean.replace(/\u201D/g, '"')}\u201D` : `"${clean}"`;
 }

@@ -29,28 +29,40 @@ export class SyntaxWords {
   private readonly grammar: GrammarAST.Grammar;
   private readonly nameTokens: ReadonlySet<string>;
   private readonly lengthTokens: ReadonlySet<string>;
-  private readonly elementByWord = new Map<string, string>();
+  /** Rules that a choice such as RunStatement offers for a first word. */
+  private readonly choices = new Map<string, GrammarAST.ParserRule[]>();
 
   constructor(grammar: GrammarAST.Grammar) {
     this.grammar = grammar;
     this.words = grammarWords(grammar);
     this.nameTokens = firstTokens(ruleNamed(grammar, 'Name'));
     this.lengthTokens = firstTokens(ruleNamed(grammar, 'LengthText'));
-    for (const rule of alternativesOf(ruleNamed(grammar, 'Element'))) {
-      for (const word of firstTokens(rule)) this.elementByWord.set(word, rule.name);
-    }
   }
 
   /** Node type of the element that begins with a word, such as `Run` for `run`. */
   elementOf(word: string): string | undefined {
-    return this.elementByWord.get(word);
+    return this.words.elementTypes.get(word);
   }
 
   /** @param asName place of a token that shall count as a name, whatever it is */
   read(rule: string, tokens: readonly Token[], from: number, asName?: number): Reading {
     const reader = new Reader(tokens, this.nameTokens, this.lengthTokens, asName);
-    const ends = reader.rule(ruleNamed(this.grammar, rule), from);
+    const ends = new Set<number>();
+    for (const choice of this.choicesOf(rule, tokens[from]?.tokenType.name ?? '')) {
+      for (const end of reader.rule(choice, from)) ends.add(end);
+    }
     return { ends, furthest: reader.furthest, expected: reader.expected };
+  }
+
+  private choicesOf(rule: string, word: string): GrammarAST.ParserRule[] {
+    const key = `${rule} ${word}`;
+    const known = this.choices.get(key);
+    if (known) return known;
+    const found = alternativesOf(ruleNamed(this.grammar, rule)).filter((choice) =>
+      firstTokens(choice).has(word),
+    );
+    this.choices.set(key, found);
+    return found;
   }
 }
 
@@ -78,7 +90,7 @@ class Reader {
     if (rule.name === 'Name') return this.name(from);
     if (rule.name === 'LengthText') return this.take(from, this.lengthTokens, { kind: 'length' });
     if (GrammarAST.isParserRule(rule)) return this.element(rule.definition, from);
-    return this.take(from, new Set([rule.name]), { kind: 'token', token: rule.name });
+    return this.take(from, rule.name, { kind: 'token', token: rule.name });
   }
 
   private element(element: GrammarAST.AbstractElement, from: number): Set<number> {
@@ -104,7 +116,7 @@ class Reader {
       return element.rule.ref ? this.rule(element.rule.ref, from) : new Set();
     }
     if (GrammarAST.isKeyword(element)) {
-      return this.take(from, new Set([element.value]), { kind: 'word', word: element.value });
+      return this.take(from, element.value, { kind: 'word', word: element.value });
     }
     return new Set([from]);
   }
@@ -123,9 +135,11 @@ class Reader {
     return this.take(from, this.nameTokens, of ? { kind: 'name', of } : { kind: 'name' });
   }
 
-  private take(from: number, accepted: ReadonlySet<string>, expectation: Expectation): Set<number> {
-    const token = this.tokens[from];
-    if (token && accepted.has(token.tokenType.name)) return new Set([from + 1]);
+  private take(from: number, accepted: ReadonlySet<string> | string, expectation: Expectation): Set<number> {
+    const found = this.tokens[from]?.tokenType.name;
+    const fits =
+      typeof accepted === 'string' ? found === accepted : found !== undefined && accepted.has(found);
+    if (fits) return new Set([from + 1]);
     if (from > this.furthest) {
       this.furthest = from;
       this.expected = [];
