@@ -1,4 +1,4 @@
-import { DocumentState, type DeepPartial, inject, type Module } from 'langium';
+import { type DeepPartial, DocumentState, inject, type Module } from 'langium';
 import {
   createDefaultModule,
   createDefaultSharedModule,
@@ -35,7 +35,9 @@ export interface SlatServerAddedServices {
   };
 }
 
-export type SlatServerSharedServices = LangiumSharedServices & SlatSharedAddedServices & SlatServerAddedServices;
+export type SlatServerSharedServices = LangiumSharedServices &
+  SlatSharedAddedServices &
+  SlatServerAddedServices;
 export type SlatServices = LangiumServices & { readonly shared: SlatServerSharedServices };
 
 /** Requests that need names to be linked in one document do not wait for the findings of all. */
@@ -70,7 +72,7 @@ const serverModule: Module<SlatServices, PartialLangiumServices> = {
     CompletionProvider: (services) => new SlatCompletion(services),
     DefinitionProvider: (services) => new SlatDefinition(services),
     FoldingRangeProvider: (services) => new SlatFolding(services),
-    Formatter: () => new SlatFormatter(),
+    Formatter: (services) => new SlatFormatter(services),
     HoverProvider: (services) => new SlatHover(services),
     RenameProvider: (services) => new SlatRename(services),
   },

@@ -1,7 +1,12 @@
 import type { DeepPartial, FileSystemProvider, Module } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
-import { createSlatServices, REQUIREMENTS, type SlatServerSharedServices, type SlatServices } from './services.ts';
+import {
+  createSlatServices,
+  REQUIREMENTS,
+  type SlatServerSharedServices,
+  type SlatServices,
+} from './services.ts';
 import { warmUp } from './warm-up.ts';
 import { answerPictureRequests } from './work/requests.ts';
 

@@ -9,5 +9,7 @@ export * from './bounds.ts';
 export { DEFAULT_LENGTHS, type DefaultLength, type DefaultName, isMetric } from './defaults.ts';
 export type * from './job.ts';
 export { HINT_SEPARATOR, type ProblemArgs, type ProblemCode } from './problems.ts';
+export { patternAlone, stockAlone } from './read-alone.ts';
 export { buildJob } from './read-job.ts';
 export type { JobContext } from './reader.ts';
+export { MATERIAL_WORDS, UNIT_WORDS } from './words.ts';

@@ -46,5 +46,10 @@ export function toDiagnostic(finding: PlacedFinding): Diagnostic {
 export function dataOf(diagnostic: Diagnostic): FindingData | undefined {
   const data = diagnostic.data as Partial<FindingData> | undefined;
   if (typeof data?.code !== 'string' || !Array.isArray(data.fixes)) return undefined;
-  return { code: data.code, fixes: data.fixes, suggestions: data.suggestions ?? [], pieces: data.pieces ?? [] };
+  return {
+    code: data.code,
+    fixes: data.fixes,
+    suggestions: data.suggestions ?? [],
+    pieces: data.pieces ?? [],
+  };
 }

@@ -1,4 +1,10 @@
-import { Cancellation, type DocumentValidator, interruptAndCheck, type LangiumDocument, type ValidationOptions } from 'langium';
+import {
+  Cancellation,
+  type DocumentValidator,
+  interruptAndCheck,
+  type LangiumDocument,
+  type ValidationOptions,
+} from 'langium';
 import type { Diagnostic } from 'vscode-languageserver-types';
 import type { SlatCoreServices } from '../../language/grammar/index.ts';
 import type { SlatServices } from '../services.ts';

@@ -1,4 +1,4 @@
-import { asStale, viewsOf, type View } from '../../language/drawing/index.ts';
+import { asStale, type View, viewsOf } from '../../language/drawing/index.ts';
 import type { RunLayout } from '../../language/layout/index.ts';
 import type { Job } from '../../language/model/index.ts';
 import type { Work } from './work-out.ts';

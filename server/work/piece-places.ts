@@ -45,7 +45,8 @@ function isAt(origin: Origin, uri: string, path: string): boolean {
 function nodeAt(document: LangiumDocument, offset: number): AstNode | undefined {
   const root = document.parseResult.value.$cstNode;
   if (!root) return undefined;
-  const leaf = CstUtils.findLeafNodeBeforeOffset(root, offset + 1) ?? CstUtils.findLeafNodeAtOffset(root, offset);
+  const leaf =
+    CstUtils.findLeafNodeBeforeOffset(root, offset + 1) ?? CstUtils.findLeafNodeAtOffset(root, offset);
   if (!leaf) return undefined;
   const between = document.textDocument.getText().slice(leaf.end, offset);
   let node: AstNode | undefined = leaf.astNode;

@@ -27,15 +27,18 @@ export function answerPictureRequests(connection: Connection, shared: SlatServer
     const document = origin && documentOf(shared, origin.uri);
     return document ? { uri: origin.uri, ...pathHeadRange(document, origin.path) } : null;
   });
-  connection.onRequest(PiecesAt, async ({ uri, line, character }: PiecesAtParams, token): Promise<readonly string[]> => {
-    const address = normal(uri);
-    if (!Keeper.of(address)) return [];
-    await Keeper.untilLinked(address, token);
-    const document = documentOf(shared, address);
-    const kept = Keeper.of(address);
-    if (!document || !kept) return [];
-    return piecesAtOffset(document, document.textDocument.offsetAt({ line, character }), kept.runs);
-  });
+  connection.onRequest(
+    PiecesAt,
+    async ({ uri, line, character }: PiecesAtParams, token): Promise<readonly string[]> => {
+      const address = normal(uri);
+      if (!Keeper.of(address)) return [];
+      await Keeper.untilLinked(address, token);
+      const document = documentOf(shared, address);
+      const kept = Keeper.of(address);
+      if (!document || !kept) return [];
+      return piecesAtOffset(document, document.textDocument.offsetAt({ line, character }), kept.runs);
+    },
+  );
 }
 
 function documentOf(shared: SlatServerSharedServices, uri: string): LangiumDocument | undefined {

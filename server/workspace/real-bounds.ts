@@ -1,6 +1,6 @@
 import { realpathSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { URI, type LangiumSharedCoreServices } from 'langium';
+import { type LangiumSharedCoreServices, URI } from 'langium';
 import { DefaultWorkspaceBounds } from '../../language/grammar/index.ts';
 
 /** Bounds on a real file system: links are followed first, so that none leads out of the workspace. */

@@ -1,0 +1,72 @@
+import { type LangiumDocument, URI } from 'langium';
+import type { CodeActionProvider } from 'langium/lsp';
+import type { CodeActionParams } from 'vscode-languageserver';
+import { type CodeAction, CodeActionKind, type Diagnostic, type TextEdit } from 'vscode-languageserver-types';
+import type { Fix } from '../../language/checks/index.ts';
+import { changeToEdit } from '../../language/grammar/index.ts';
+import { dataOf } from '../findings/diagnostics.ts';
+import type { SlatServices } from '../services.ts';
+import { WrittenNames } from './written-names.ts';
+
+/** Ways out of findings: their own fixes, and near names and words for what nothing bears. */
+export class SlatCodeActions implements CodeActionProvider {
+  private readonly services: SlatServices;
+  private readonly names: WrittenNames;
+
+  constructor(services: SlatServices) {
+    this.services = services;
+    this.names = new WrittenNames(services.Grammar);
+  }
+
+  getCodeActions(document: LangiumDocument, { context }: CodeActionParams): CodeAction[] {
+    if (context.only && !context.only.some((kind) => isOrHolds(kind, CodeActionKind.QuickFix))) return [];
+    return context.diagnostics.flatMap((diagnostic) => this.actionsFor(document, diagnostic));
+  }
+
+  private actionsFor(document: LangiumDocument, diagnostic: Diagnostic): CodeAction[] {
+    const data = dataOf(diagnostic);
+    if (!data) return [];
+    return [
+      ...data.suggestions.map((name, at) => this.replacement(document, diagnostic, name, at === 0)),
+      ...data.fixes.flatMap((fix) => this.action(diagnostic, fix) ?? []),
+    ];
+  }
+
+  private replacement(
+    document: LangiumDocument,
+    diagnostic: Diagnostic,
+    name: string,
+    preferred: boolean,
+  ): CodeAction {
+    const newText = this.names.write(name);
+    return {
+      title: `Change to ${newText}`,
+      kind: CodeActionKind.QuickFix,
+      diagnostics: [diagnostic],
+      isPreferred: preferred,
+      edit: { changes: { [document.uri.toString()]: [{ range: diagnostic.range, newText }] } },
+    };
+  }
+
+  /** Undefined when the text has moved on and one of the places is gone. */
+  private action(diagnostic: Diagnostic, fix: Fix): CodeAction | undefined {
+    const changes: Record<string, TextEdit[]> = {};
+    for (const change of fix.changes) {
+      const document = this.services.shared.workspace.LangiumDocuments.getDocument(URI.parse(change.uri));
+      const edit = document && changeToEdit(document, change);
+      if (!edit) return undefined;
+      changes[change.uri] = [...(changes[change.uri] ?? []), edit];
+    }
+    return {
+      title: fix.title,
+      kind: CodeActionKind.QuickFix,
+      diagnostics: [diagnostic],
+      isPreferred: fix.preferred ?? false,
+      edit: { changes },
+    };
+  }
+}
+
+function isOrHolds(asked: string, kind: string): boolean {
+  return kind === asked || kind.startsWith(`${asked}.`);
+}

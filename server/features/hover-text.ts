@@ -1,0 +1,171 @@
+import { describeChoice, SPAN_OVER_THICKNESS } from '../../language/checks/index.ts';
+import { cutOffAngle, seeThrough } from '../../language/figures/index.ts';
+import type { FitResult, Leaf, RunLayout } from '../../language/layout/index.ts';
+import { isMetric, type Material, type PatternSpec, type Stock } from '../../language/model/index.ts';
+import {
+  formatDegrees,
+  formatLength,
+  IMPERIAL,
+  METRIC,
+  type Measure,
+  parseLength,
+  type Ticks,
+} from '../../language/units/index.ts';
+
+// What things amount to, as lines of text. Markdown is made of them at the edge (see hover.ts).
+
+const INCHES: Measure = { ...IMPERIAL, unit: 'inches' };
+
+/** A stated length in both systems, and whether it had to be rounded. */
+export function lengthLines(text: string): string[] {
+  const length = parseLength(text);
+  if (!length.ok) return [];
+  const { ticks, exact, system } = length;
+  const others = system === 'imperial' ? [METRIC] : [INCHES];
+  const feet = system === 'imperial' && ticks >= 12 * 203_200 ? [formatLength(ticks, IMPERIAL)] : [];
+  const spelled = [...feet, ...others.map((measure) => fine(ticks, measure))].filter((one) => one !== text);
+  return [
+    `${text} = ${[...new Set(spelled)].join(' = ')}`,
+    exact ? 'kept exactly' : 'rounded once, to the nearest 1/203 200 inch',
+  ];
+}
+
+/** To a tenth of a millimeter or a 64th of an inch, told to be about where it is not quite that. */
+function fine(ticks: Ticks, measure: Measure): string {
+  const step = measure.unit === 'mm' ? 800 : 3_175;
+  return `${ticks % step === 0 ? '' : 'about '}${formatLength(ticks, { ...measure, step })}`;
+}
+
+export function stockLines(stock: Stock, measure: Measure): string[] {
+  const show = both(measure);
+  const section =
+    stock.kind === 'post'
+      ? `${show(stock.along.value)} along the run, ${show(stock.through.value)} through it`
+      : `${show(stock.width.value)} wide, ${show(stock.thickness.value)} thick`;
+  const lines = [section];
+  if (stock.kind === 'rip' && stock.parent) {
+    lines.push(`ripped from ${stock.parent.name}, ${formatLength(stock.parent.width.value, measure)} wide`);
+  }
+  lines.push(stock.material ? materialLine(stock.material) : 'material not stated: taken as wood');
+  const lengths = stock.lengths.map(({ value }) => formatLength(value, measure));
+  lines.push(lengths.length > 0 ? `sold in ${lengths.join(', ')}` : 'lengths it is sold in are not stated');
+  if (stock.kind === 'post') return lines;
+  if (stock.spanLimit) lines.push(`spans at most ${formatLength(stock.spanLimit.value, measure)}, as stated`);
+  else if ((stock.material?.kind.value ?? 'wood') === 'wood') {
+    const span = formatLength(SPAN_OVER_THICKNESS * stock.thickness.value, measure);
+    lines.push(`spans at most ${span}, by the rule of ${SPAN_OVER_THICKNESS} times its thickness`);
+  }
+  return lines;
+}
+
+function materialLine({ name, kind }: Material): string {
+  return name === kind.value ? kind.value : `${name}: ${kind.value}`;
+}
+
+/** One repeat: its height, how open it is straight on, and the angle at which its gaps close. */
+export function patternLines(pattern: PatternSpec, measure: Measure): string[] {
+  const slats = pattern.repeat.map(({ value }) => value);
+  const gap = pattern.gap.value;
+  const solid = slats.reduce((sum, slat) => sum + slat.width.value, 0);
+  const pitch = solid + gap * slats.length;
+  const thinnest = Math.min(...slats.map((slat) => slat.thickness.value));
+  const lines = [
+    `reads ${slats.map(({ name }) => name).join(', ')}`,
+    `gap ${formatLength(gap, measure)}${pattern.gap.origin.why === 'default' ? ' (nothing stated: common practice)' : ''}`,
+    `repeats every ${formatLength(pitch, measure)}`,
+  ];
+  if (gap > 0 && pitch > 0) {
+    const open = ((100 * gap * slats.length) / pitch).toFixed(1);
+    lines.push(
+      `${open} % open straight on; gaps close from ${formatDegrees(cutOffAngle(gap, thinnest))} off square`,
+    );
+  } else lines.push('no gaps: nothing to see through');
+  const end = pattern.end.value;
+  const rule =
+    end.kind === 'on'
+      ? `ends on ${end.slat}`
+      : end.kind === 'whole'
+        ? 'ends after a whole repeat'
+        : 'ends on any slat';
+  lines.push(`${rule}${pattern.end.origin.why === 'default' ? ' (nothing stated)' : ''}`);
+  return lines;
+}
+
+/** What a run comes to: bays, pieces, and how its pattern closes. */
+export function runLines(run: RunLayout, measure: Measure): string[] {
+  if (!run.sound) return ['cannot be built as written'];
+  const bays = run.bays.filter((bay) => bay.gate === undefined);
+  const clear = [...new Set(bays.map((bay) => formatLength(bay.clear, measure)))];
+  const openings = run.openings.filter((opening) => opening.gate === undefined);
+  const slats = run.pieces.filter((piece) => piece.role === 'slat' && piece.gate === undefined);
+  const lines = [
+    `${formatLength(run.spec.length.value, measure)} over posts, ${formatLength(run.top - run.ground, measure)} high, ${formatLength(run.bottom - run.ground, measure)} above ground`,
+    `${count(run.posts.length, 'post')}, ${count(bays.length, 'bay')} of ${clear.join(' and ')} clear`,
+    `posts ${formatLength(run.embed.value, measure)} into the ground${run.embed.origin.why === 'default' ? ' (nothing stated: half the height, common practice)' : ''}`,
+    pieceCounts(run),
+    ...fitLines(
+      run.fits.filter((fit) => fit.gate === undefined),
+      measure,
+    ),
+  ];
+  if (openings.length > 0) lines.push(`${(100 * seeThrough(openings, slats)).toFixed(1)} % open straight on`);
+  for (const leaf of run.leaves) lines.push(`gate ${leaf.gate}: leaf ${size(leaf, measure)}`);
+  return lines;
+}
+
+export function gateLines(run: RunLayout, leaf: Leaf, measure: Measure): string[] {
+  const { opening, hingeGap, latchGap, hinges } = leaf.spec;
+  const mine = run.pieces.filter((piece) => piece.gate === leaf.gate);
+  const why = (sourced: { origin: { why: string } }) =>
+    sourced.origin.why === 'default' ? ' (common practice)' : '';
+  return [
+    `leaf ${size(leaf, measure)}`,
+    `opening ${formatLength(opening.value, measure)} clear, less ${formatLength(hingeGap.value, measure)} beside the hinges${why(hingeGap)} and ${formatLength(latchGap.value, measure)} beside the latch${why(latchGap)}`,
+    `hinges on ${hinges.value}, as seen from the front`,
+    roles(mine.map((piece) => piece.role)),
+    ...fitLines(
+      run.fits.filter((fit) => fit.gate === leaf.gate),
+      measure,
+    ),
+  ];
+}
+
+/** How the pattern closes, or what is left over. */
+export function fitLines(fits: readonly FitResult[], measure: Measure): string[] {
+  return [
+    ...new Set(
+      fits.map((fit) => {
+        const where = fit.upright ? 'across' : 'down';
+        if (fit.chosen)
+          return `closes ${where} ${formatLength(fit.space, measure)}: ${describeChoice(fit.chosen, measure)}`;
+        return `does not close: ${formatLength(fit.leftover, measure)} of ${formatLength(fit.space, measure)} is left over`;
+      }),
+    ),
+  ];
+}
+
+function size(leaf: Leaf, measure: Measure): string {
+  return `${formatLength(leaf.width, measure)} wide, ${formatLength(leaf.height, measure)} high`;
+}
+
+function pieceCounts(run: RunLayout): string {
+  const own = run.pieces.filter((piece) => piece.gate === undefined && piece.role !== 'post');
+  const all = `${count(run.pieces.length, 'piece')} in all`;
+  return own.length === 0 ? all : `${roles(own.map((piece) => piece.role))}; ${all}`;
+}
+
+function roles(found: readonly string[]): string {
+  const counts = new Map<string, number>();
+  for (const role of found) counts.set(role, (counts.get(role) ?? 0) + 1);
+  return [...counts].map(([role, many]) => count(many, role)).join(', ');
+}
+
+function count(many: number, word: string): string {
+  return `${many} ${word}${many === 1 || word === 'trim' ? '' : 's'}`;
+}
+
+/** In the job's measure with the other system behind it. */
+function both(measure: Measure): (ticks: Ticks) => string {
+  const other = isMetric(measure) ? INCHES : METRIC;
+  return (ticks) => `${formatLength(ticks, measure)} (${fine(ticks, other)})`;
+}

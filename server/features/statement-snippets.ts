@@ -1,0 +1,184 @@
+/** What a statement or an element begins as when it is chosen from the list. */
+export interface StatementSnippet {
+  readonly label: string;
+  /** Square brackets stand for tab stops: `[6'~1.8 m]` by system, `[left|right]` a choice, `[]` empty. */
+  readonly body: string;
+  readonly about: string;
+}
+
+/** The body as editors take it, with lengths of one system. */
+export function snippetText(body: string, system: 'imperial' | 'metric'): string {
+  let stop = 0;
+  return body.replace(/\[([^\]]*)\]/g, (_, inside: string) => {
+    stop++;
+    const [imperial = '', metric = imperial] = inside.split('~');
+    const text = system === 'metric' ? metric : imperial;
+    if (text === '') return `$${stop}`;
+    const choices = text.split('|');
+    return choices.length > 1 ? `\${${stop}|${choices.join(',')}|}` : `\${${stop}:${text}}`;
+  });
+}
+
+const one = (label: string, body: string, about: string): StatementSnippet => ({ label, body, about });
+
+/** By rule of the grammar. A rule that is not here gets its bare words. */
+export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnippet[]>> = {
+  Use: [one('use', 'use "[]"', 'stock and patterns of another file')],
+  Job: [
+    one(
+      'job',
+      `job "[Name]" {
+  measure [inches to 1/16"~mm to 1 mm]
+  see-through at most [20] %
+}`,
+      'how it is measured, and what it asks for',
+    ),
+  ],
+  Material: [
+    one('material', 'material [name] { kind [wood|composite|pvc|aluminum|steel] }', 'what stock is made of'),
+  ],
+  Board: [
+    one(
+      'board',
+      `board [name] {
+  width [5-1/2"~140 mm]    thickness [3/4"~20 mm]
+  lengths [8', 12'~2.4 m, 3.6 m]
+}`,
+      'what slats are cut from',
+    ),
+  ],
+  Rip: [one('rip', 'rip [name] from [board] to [2-1/2"~60 mm]', 'a strip of a board')],
+  Post: [
+    one(
+      'post',
+      `post [name] {
+  along [3-1/2"~90 mm]    through [3-1/2"~90 mm]
+  lengths [8', 10'~2.4 m, 3 m]
+}`,
+      'a kind of post',
+    ),
+  ],
+  Rail: [
+    one(
+      'rail',
+      `rail [name] {
+  width [3-1/2"~90 mm]    thickness [1-1/2"~45 mm]
+}`,
+      'carries upright slats; frames gates',
+    ),
+  ],
+  Cleat: [
+    one(
+      'cleat',
+      `cleat [name] {
+  width [3/4"~20 mm]    thickness [3/4"~20 mm]
+}`,
+      'holds slats that stand between posts or rails',
+    ),
+  ],
+  Pattern: [
+    one(
+      'pattern',
+      `pattern [name] {
+  repeat [board]
+  gap [1/2"~12 mm]
+  end [anywhere|whole]
+  fit gaps [3/8"~10 mm] to [5/8"~16 mm], else rip last
+}`,
+      'slats that repeat, and how they fill their height',
+    ),
+  ],
+  Run: [
+    one(
+      'run',
+      `run [name] {
+  seen from [garden]
+  length [24'~7.2 m] over posts
+  posts [post], at most [6'~1.8 m] clear
+  height [6'~1.8 m]    bottom [2"~50 mm] above ground
+  slats between posts
+  cleats [cleat]
+  fill [pattern]
+}`,
+      'a straight screen of level slats between posts',
+    ),
+  ],
+  Gate: [
+    one(
+      'gate',
+      `gate [name] in [run] {
+  opening [42"~1050 mm] from [8'~2.4 m]
+  hinges on [left|right]    opens to [garden]
+  frame [rail]
+  fill [pattern]
+}`,
+      'a gate with a framed leaf',
+    ),
+  ],
+  MeasureStatement: [
+    one('measure', 'measure [inches|feet|mm|cm|m] to [1/16"~1 mm]', 'the tape, and its finest mark'),
+  ],
+  SeeThroughLimit: [
+    one('see-through at most', 'see-through at most [20] %', 'open area allowed, straight on'),
+  ],
+  GapLimit: [one('gap at most', 'gap at most [3/4"~20 mm]', 'widest gap allowed')],
+  KindStatement: [one('kind', 'kind [wood|composite|pvc|aluminum|steel]', 'what it is')],
+  WidthStatement: [one('width', 'width [5-1/2"~140 mm]', 'the face seen')],
+  ThicknessStatement: [one('thickness', 'thickness [3/4"~20 mm]', 'through the screen')],
+  AlongStatement: [one('along', 'along [3-1/2"~90 mm]', 'along the run')],
+  ThroughStatement: [one('through', 'through [3-1/2"~90 mm]', 'through the run')],
+  MadeOfStatement: [one('made of', 'made of []', 'a material')],
+  LengthsStatement: [one('lengths', "lengths [8', 12'~2.4 m, 3.6 m]", 'lengths it is sold in')],
+  SpanLimit: [one('span at most', "span at most [4'~1.2 m]", 'longest clear span allowed')],
+  RepeatStatement: [one('repeat', 'repeat []', 'slats, read from the top; upright, from the left')],
+  PatternGap: [one('gap', 'gap [1/2"~12 mm]', 'between neighbors')],
+  EdgeGap: [one('edge gap', 'edge gap [half]', 'outside the first and last slat')],
+  EndRule: [
+    one('end on', 'end on []', 'the slat that may be last'),
+    one('end whole', 'end whole', 'only whole repeats'),
+    one('end anywhere', 'end anywhere', 'any slat may be last'),
+  ],
+  Fit: [
+    one('fit gaps', 'fit gaps [3/8"~10 mm] to [5/8"~16 mm]', 'what may be done so that it closes'),
+    one('fit move ends', 'fit move ends', 'move bottom and top within their bands'),
+    one('fit rip last', 'fit rip last not under [2"~50 mm]', 'rip the last slat narrower'),
+  ],
+  SeenFrom: [one('seen from', 'seen from [garden]', 'the side its front looks to')],
+  RunLength: [one('length', "length [24'~7.2 m] over posts", 'outside to outside of the end posts')],
+  PostsStatement: [
+    one('posts, at most', "posts [post], at most [6'~1.8 m] clear", 'fewest equal bays within a limit'),
+    one('posts, bays', 'posts [post], [4] bays', 'a number of equal bays'),
+    one('posts, at stations', "posts [post], at [6', 12'~1.8 m, 3.6 m]", 'where each stands'),
+  ],
+  EmbedStatement: [one('embed', "embed [3'~900 mm]", 'post below ground')],
+  PostTops: [one('tops', 'tops [1"~25 mm] above slats', 'posts above the highest slat')],
+  HeightStatement: [one('height', "height [6'~1.8 m]", 'top of the highest slat above ground')],
+  BottomStatement: [one('bottom', 'bottom [2"~50 mm] above ground', 'lowest edge above ground')],
+  GroundStatement: [one('ground', 'ground [down|up] [4"~100 mm]', 'off the datum')],
+  SlatsStatement: [
+    one('slats between posts', 'slats between posts', 'held by cleats'),
+    one('slats on face', 'slats on [front|back] face', 'on the posts or rails'),
+  ],
+  CleatsStatement: [one('cleats', 'cleats []', 'hold slats that stand between')],
+  RailsStatement: [one('rails', 'rails []', 'carry upright slats')],
+  EndGap: [one('end gap', 'end gap [1/8"~3 mm]', 'at each end of a slat')],
+  FillStatement: [one('fill', 'fill []', 'the pattern it is filled with')],
+  FlipStatement: [
+    one('flip upright', 'flip upright', 'slats stand'),
+    one(
+      'flip upright, top edge to',
+      'flip upright, top edge to [left|right|hinges|latch]',
+      'and where the top edge goes',
+    ),
+    one('flip over', 'flip over', 'top to bottom'),
+    one('flip end for end', 'flip end for end', 'left to right'),
+  ],
+  Opening: [one('opening', `opening [42"~1050 mm] from [8'~2.4 m]`, 'clear between gate posts')],
+  HingeSide: [one('hinges on', 'hinges on [left|right]', 'as seen from the front')],
+  OpensTo: [one('opens to', 'opens to [garden]', 'the side the leaf travels toward')],
+  HingeGap: [one('hinge gap', 'hinge gap [1/4"~6 mm]', 'beside the hinges')],
+  LatchGap: [one('latch gap', 'latch gap [1/2"~12 mm]', 'beside the latch')],
+  GatePosts: [one('posts', 'posts []', "the gate's own posts")],
+  FrameStatement: [one('frame', 'frame []', 'stiles and rails of the leaf')],
+  BraceStatement: [one('brace', 'brace [none]', 'from the low hinge corner up to the latch')],
+};
