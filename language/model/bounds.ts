@@ -8,8 +8,11 @@ export const LONGEST_SIZE: Ticks = mm(1_000_000);
 /** The coarsest mark a tape is read to: 1 m. */
 export const COARSEST_STEP: Ticks = mm(1_000);
 
-/** Of a run; bays likewise. */
+/** Of a run, end posts and gate posts counted. */
 export const MOST_POSTS = 2_000;
+
+/** Of a run: one fewer than its posts. */
+export const MOST_BAYS = MOST_POSTS - 1;
 
 /** In all bays of a run together, and in a gate leaf. */
 export const MOST_SLATS = 20_000;

@@ -1,6 +1,6 @@
 import type * as ast from '../grammar/index.ts';
 import { formatLength } from '../units/index.ts';
-import { MOST_POSTS } from './bounds.ts';
+import { MOST_BAYS, MOST_POSTS } from './bounds.ts';
 import type { PostSpacing, Sourced } from './job.ts';
 import { readCount } from './read-count.ts';
 import { readLength } from './read-length.ts';
@@ -33,8 +33,8 @@ function spacingOf(reader: Reader, node: ast.PostSpacing): PostSpacing | undefin
     case 'BayCount': {
       const kind = node.counted;
       if (node.count === undefined || kind === undefined) return undefined;
-      const least = kind === 'bays' ? 1 : 2;
-      const count = readCount(reader, node, kind, { least, most: MOST_POSTS });
+      const bounds = kind === 'bays' ? { least: 1, most: MOST_BAYS } : { least: 2, most: MOST_POSTS };
+      const count = readCount(reader, node, kind, bounds);
       return count === undefined ? undefined : { kind, count };
     }
     case 'PostStations':
@@ -67,10 +67,10 @@ export function hasSaneBays(
   length: Sourced<number>,
   along: number,
 ): boolean {
-  const bays = bayEstimate(spacing.value, length.value, along);
-  if (bays < MOST_POSTS) return true;
-  const count = String(Math.ceil(bays));
-  const bound = { reason: 'too-many' as const, least: 1, most: MOST_POSTS };
+  const bays = Math.ceil(bayEstimate(spacing.value, length.value, along));
+  if (bays <= MOST_BAYS || spacing.value.kind !== 'at-most') return true;
+  const count = String(bays);
+  const bound = { reason: 'too-many' as const, least: 1, most: MOST_BAYS };
   tell(reader, 'absurd-count', spacing.origin, { what: 'bays', count, ...bound }, [
     { origin: length.origin, note: formatLength(length.value, reader.measure) },
   ]);

@@ -80,7 +80,7 @@ export function tell<C extends ProblemCode>(
   related?: Related,
 ): void {
   if (origin.uri !== reader.uri) return;
-  const key = `${code} ${origin.path}`;
+  const key = `${code} ${origin.path} ${JSON.stringify(args)}`;
   if (!reader.problems.has(key)) reader.problems.set(key, makeProblem(code, origin, args, related));
 }
 

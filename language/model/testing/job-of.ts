@@ -1,6 +1,6 @@
 import { EmptyFileSystem, URI } from 'langium';
 import { createSlatCoreServices, type SlatFile } from '../../grammar/index.ts';
-import { buildJob, type Job, type Problem, type RunSpec } from '../index.ts';
+import { buildJob, type Job, type JobContext, type Problem, type RunSpec } from '../index.ts';
 
 /** Address of the file under test; files it uses stand beside it. */
 export const JOB_URI = 'file:///site/job.slat';
@@ -28,10 +28,21 @@ height 6'
 fill beat
 `;
 
+const { shared } = createSlatCoreServices(EmptyFileSystem);
+
 /** The job of a text, parsed and linked for real. `used` are further files by their path. */
-export async function jobOf(text: string, used: Readonly<Record<string, string>> = {}): Promise<Job> {
-  const { shared } = createSlatCoreServices(EmptyFileSystem);
+export async function jobOf(text: string, used?: Readonly<Record<string, string>>): Promise<Job> {
+  const { root, context } = await parse(text, used);
+  return buildJob(root, context);
+}
+
+/** The linked tree of a text. */
+export async function parse(
+  text: string,
+  used: Readonly<Record<string, string>> = {},
+): Promise<{ root: SlatFile; context: JobContext }> {
   const { LangiumDocumentFactory, LangiumDocuments, DocumentBuilder, UseGraph } = shared.workspace;
+  await DocumentBuilder.update([], LangiumDocuments.all.map(({ uri }) => uri).toArray());
   const files = { 'job.slat': text, ...used };
   const documents = Object.entries(files).map(([path, content]) =>
     LangiumDocumentFactory.fromString<SlatFile>(content, URI.parse(`file:///site/${path}`)),
@@ -42,7 +53,7 @@ export async function jobOf(text: string, used: Readonly<Record<string, string>>
   const seen = [...UseGraph.closure(JOB_URI).files].filter((uri) => uri !== JOB_URI);
   const root = roots.get(JOB_URI);
   if (!root) throw new Error('no file under test');
-  return buildJob(root, { uri: JOB_URI, used: seen.flatMap((uri) => roots.get(uri) ?? []) });
+  return { root, context: { uri: JOB_URI, used: seen.flatMap((uri) => roots.get(uri) ?? []) } };
 }
 
 /** A problem in short: code, path, and the args asked for. */
