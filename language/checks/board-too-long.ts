@@ -13,7 +13,9 @@ export const boardTooLong: RunCheck = {
     basis: GEOMETRY,
     message: (a) =>
       `${a.piece} is ${a.length} long; ${a.stock} comes in ${a.longest} at most. ` +
-      'Set posts closer, state longer lengths, or choose other stock.',
+      (a.role === 'post'
+        ? `That is with ${a.embed} below ground. State longer lengths, a lower height, or another \`embed\`.`
+        : 'Set posts closer, state longer lengths, or choose other stock.'),
   },
   check: (run, job) => {
     const findings: Finding[] = [];
@@ -34,6 +36,8 @@ export const boardTooLong: RunCheck = {
           length: formatLength(worst.cut.longPoint, job.measure.value),
           stock: stock.name,
           longest: formatLength(longest, job.measure.value),
+          role: worst.role,
+          embed: formatLength(run.embed.value, job.measure.value),
         },
         pieces: long.map((piece) => piece.key),
         related: lengthsOf(stock)

@@ -137,7 +137,8 @@ function sources(): string[] {
       .map((name) => `${top}/${name.split(sep).join('/')}`)
       .filter(
         (name) =>
-          name.endsWith('.ts') && !/\.test\.ts$|\.d\.ts$|\/generated\/|node_modules|stand-in/.test(name),
+          name.endsWith('.ts') &&
+          !/\.test\.ts$|\.d\.ts$|\/generated\/|\/testing\/|node_modules|stand-in/.test(name),
       ),
   );
 }
