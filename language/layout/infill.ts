@@ -77,7 +77,9 @@ export function panelPieces(panel: Panel): Piece[] {
     const z = panel.upright ? reach : across;
     const { y, supports } = place(line, x, z);
     const about: About = {
-      ...ofPanel(panel),
+      run: panel.run,
+      gate: panel.gate,
+      bay: panel.bay,
       key: line.course === undefined ? `${panel.key}/trim` : courseKey(panel.key, line.course),
       label: line.course === undefined ? trimLabel(panel.label) : slatLabel(panel.label, line.course),
       role: line.kind,

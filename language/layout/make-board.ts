@@ -13,6 +13,7 @@ const ALONG: Vec3 = [1, 0, 0];
 const BACK: Vec3 = [0, 1, 0];
 const UP: Vec3 = [0, 0, 1];
 const DOWN: Vec3 = [0, 0, -1];
+const START = { at: 0 };
 
 /**
  * A square-cut piece that shows its width to the front: level ones have the grain along the run and read
@@ -24,24 +25,16 @@ export function makeBoard(
   upright: boolean,
   { x, y, z }: Block,
 ): Piece {
-  const thickness = y[1] - y[0];
-  const named = { stock: stock.name, ripped: stock.ripped ?? false, through: BACK, thickness };
-  const shape: Shape = upright
-    ? {
-        ...named,
-        origin: [x[0], y[0], z[0]],
-        grain: UP,
-        across: ALONG,
-        width: x[1] - x[0],
-        ends: [{ at: 0 }, { at: z[1] - z[0] }],
-      }
-    : {
-        ...named,
-        origin: [x[0], y[0], z[1]],
-        grain: ALONG,
-        across: DOWN,
-        width: z[1] - z[0],
-        ends: [{ at: 0 }, { at: x[1] - x[0] }],
-      };
+  const shape: Shape = {
+    stock: stock.name,
+    ripped: stock.ripped ?? false,
+    origin: [x[0], y[0], upright ? z[0] : z[1]],
+    grain: upright ? UP : ALONG,
+    across: upright ? ALONG : DOWN,
+    through: BACK,
+    width: upright ? x[1] - x[0] : z[1] - z[0],
+    thickness: y[1] - y[0],
+    ends: [START, { at: upright ? z[1] - z[0] : x[1] - x[0] }],
+  };
   return makePiece(about, shape);
 }

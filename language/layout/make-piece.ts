@@ -88,8 +88,9 @@ function corner({ origin, grain, across, through }: Shape, a: number, v: number,
 
 function cutOf(shape: Shape, starts: Corners, stops: Corners): Cut {
   const [first, second] = shape.ends;
-  const long = Math.max(...stops) - Math.min(...starts);
-  const short = Math.min(...stops) - Math.max(...starts);
+  const square = isSquare(first) && isSquare(second);
+  const long = square ? second.at - first.at : Math.max(...stops) - Math.min(...starts);
+  const short = square ? long : Math.min(...stops) - Math.max(...starts);
   return {
     stock: shape.stock,
     width: shape.width,
@@ -97,7 +98,7 @@ function cutOf(shape: Shape, starts: Corners, stops: Corners): Cut {
     ripped: shape.ripped,
     longPoint: wholeBelow(long),
     shortPoint: Math.max(0, wholeBelow(short)),
-    ends: isSquare(first) && isSquare(second) ? SQUARE_ENDS : [anglesOf(first), anglesOf(second)],
+    ends: square ? SQUARE_ENDS : [anglesOf(first), anglesOf(second)],
   };
 }
 

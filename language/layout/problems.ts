@@ -30,7 +30,7 @@ export interface GeometryArgs {
   'too-few-bays': { asked: number; least: number };
   'too-few-posts': { asked: number; least: number };
   'too-many-posts': { most: number };
-  'too-many-pieces': { count: number; most: number };
+  'too-many-pieces': { most: number };
   /** The slats' ends and what holds them need `needs` of a bay. */
   'bay-too-narrow': { bay: number; clear: string; needs: string };
   /** Rails leave upright slats no length. */

@@ -1,6 +1,7 @@
 import type { Problem, RunSpec } from '../model/index.ts';
 import { bayProblems, planBay } from './bay-panel.ts';
-import { fillBays } from './fill-bays.ts';
+import { fillBays, type Infills } from './fill-bays.ts';
+import type { Filled } from './fit-infill.ts';
 import { planLeaf } from './gate-leaf.ts';
 import { hashOf } from './hash.ts';
 import { type Panel, panelPieces, type Range } from './infill.ts';
@@ -9,7 +10,7 @@ import { coursesOf, thickestOf } from './lines.ts';
 import { runKey } from './names.ts';
 import type { Piece } from './piece.ts';
 import { embedOf, postPieces } from './post-pieces.ts';
-import { placePosts } from './posts.ts';
+import { type PlacedPosts, placePosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { sizeProblems } from './sizes.ts';
 
@@ -35,41 +36,8 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec)): RunLayout
   const troubles = filled.length > 0 ? bayProblems(spec, filled, z, thickest) : [];
   if (troubles.length > 0) return unsound(spec, hash, troubles);
 
-  const problems: Problem[] = [];
-  const courses = new Map<number, readonly Course[]>();
-  const openings: Opening[] = [];
-  const pieces: Piece[] = [];
-  const leaves: Leaf[] = [];
-  const fits: FitResult[] = infills.all.map(({ result }) => result);
-  const panels: Panel[] = [];
-  let gates = 0;
-  for (const bay of placed.bays) {
-    const { number } = bay.bay;
-    const infill = infills.of(bay);
-    if (bay.gate) {
-      const { plan, problems: found } = planLeaf(spec, bay.gate, bay, ++gates, infills.ends);
-      problems.push(...found);
-      if (!plan) continue;
-      leaves.push(plan.leaf);
-      fits.push(plan.fit);
-      pieces.push(...plan.frame);
-      openings.push(...plan.openings);
-      panels.push(plan.panel);
-      courses.set(number, coursesOf(plan.panel.lines, plan.panel.upright));
-    } else if (infill) {
-      const plan = planBay(spec, bay, infill.lines, z);
-      pieces.push(...plan.rails);
-      openings.push(...plan.openings);
-      panels.push(plan.panel);
-      courses.set(number, infill.courses);
-    }
-  }
-  const count = placed.posts.length + pieces.length + panels.reduce((sum, panel) => sum + sizeOf(panel), 0);
-  if (count > MOST_PIECES) {
-    const args = { count, most: MOST_PIECES };
-    return unsound(spec, hash, [geometryProblem('too-many-pieces', spec.origin, args)]);
-  }
-  for (const panel of panels) for (const piece of panelPieces(panel)) pieces.push(piece);
+  const content = fillAll(spec, placed, infills, z);
+  if (!content) return unsound(spec, hash, [tooMany(spec)]);
 
   const top = z[1];
   const postTop = top + spec.tops.value;
@@ -83,16 +51,62 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec)): RunLayout
     top,
     postTop,
     embed,
-    courses,
-    leaves,
-    pieces: [...postPieces(spec, placed.posts, ground - embed.value, postTop), ...pieces],
-    openings,
-    fits,
-    problems,
+    ...content,
+    pieces: [...postPieces(spec, placed.posts, ground - embed.value, postTop), ...content.pieces],
   };
 }
 
-const sizeOf = ({ lines, hold }: Panel): number => lines.length + (hold.kind === 'between' ? 4 : 0);
+type Content = Pick<RunLayout, 'courses' | 'leaves' | 'pieces' | 'openings' | 'fits' | 'problems'>;
+
+/** What bays and leaves hold; undefined when that is more than anyone builds. */
+function fillAll(
+  spec: RunSpec,
+  { posts, bays }: PlacedPosts,
+  infills: Infills,
+  z: Range,
+): Content | undefined {
+  const problems: Problem[] = [];
+  const courses = new Map<number, readonly Course[]>();
+  const openings: Opening[] = [];
+  const pieces: Piece[] = [];
+  const leaves: Leaf[] = [];
+  const fits: FitResult[] = infills.all.map(({ result }) => result);
+  const panels: Panel[] = [];
+  let count = posts.length;
+  let gates = 0;
+  for (const placed of bays) {
+    const infill = infills.of(placed);
+    if (placed.gate) {
+      const { plan, problems: found } = planLeaf(spec, placed.gate, placed, ++gates, infills.ends);
+      problems.push(...found);
+      if (!plan) continue;
+      leaves.push(plan.leaf);
+      fits.push(plan.fit);
+      pieces.push(...plan.frame);
+      openings.push(...plan.openings);
+      panels.push(plan.panel);
+      courses.set(placed.bay.number, coursesOf(plan.panel.lines, plan.panel.upright));
+      count += sizeOf(plan.panel);
+    } else if (infill) {
+      const plan = planBay(spec, placed, infill.lines, z);
+      pieces.push(...plan.rails);
+      openings.push(...plan.openings);
+      panels.push(plan.panel);
+      courses.set(placed.bay.number, infill.courses);
+      count += sizeOf(plan.panel);
+    }
+    if (count > MOST_PIECES) return undefined;
+  }
+  for (const panel of panels) for (const piece of panelPieces(panel)) pieces.push(piece);
+  return { courses, leaves, pieces, openings, fits, problems };
+}
+
+/** Rails and cleats, and every line. */
+const sizeOf = ({ lines }: Pick<Filled, 'lines'>): number => lines.length + 6;
+
+function tooMany({ origin }: RunSpec): Problem {
+  return geometryProblem('too-many-pieces', origin, { most: MOST_PIECES });
+}
 
 function bare(spec: RunSpec, hash: string): RunLayout {
   const ground = spec.ground.value;
