@@ -15,22 +15,28 @@ import { distinguishingName } from './kinds.ts';
 
 const BLOCK_LISTS: ReadonlySet<string> = new Set(['statements', 'elements']);
 
+/** A tree does not change once it is parsed, so items of a list are numbered once and together. */
+const listed = new WeakMap<AstNode, string>();
+
 /** The path of a node within its file. */
 export function nodePath(node: AstNode): string {
+  const known = listed.get(node);
+  if (known !== undefined) return known;
   const parent = node.$container;
   if (!parent) return '';
   const above = nodePath(parent);
   const property = node.$containerProperty ?? '';
   const siblings = (parent as unknown as Record<string, unknown>)[property];
   if (!Array.isArray(siblings)) return `${above}.${property}`;
-  const own = segment(node, property);
-  let nth = 0;
+  const counts = new Map<string, number>();
   for (const sibling of siblings as AstNode[]) {
-    if (segment(sibling, property) === own) nth++;
-    if (sibling === node) break;
+    const own = segment(sibling, property);
+    const nth = (counts.get(own) ?? 0) + 1;
+    counts.set(own, nth);
+    const counted = nth > 1 ? `${own}~${nth}` : own;
+    listed.set(sibling, above === '' ? counted : `${above}/${counted}`);
   }
-  const counted = nth > 1 ? `${own}~${nth}` : own;
-  return above === '' ? counted : `${above}/${counted}`;
+  return listed.get(node) ?? `${above}.${property}`;
 }
 
 /** The path of a property of a node, be it a node, a reference, a word or a number. */

@@ -93,8 +93,8 @@ function readText(
     return undefined;
   }
   const { ticks } = length;
-  const limit = formatLength(most, reader.measure);
   if (ticks > most) {
+    const limit = formatLength(most, reader.measure);
     tell(reader, 'impossible-size', origin, { what, size: text, reason: 'too-long', limit });
     return undefined;
   }
