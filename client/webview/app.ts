@@ -60,12 +60,7 @@ export function startApp(host: Host, body: HTMLElement): App {
       drawing.light(new Set(picked ? [picked.piece] : []));
       if (picked) host.send({ type: 'pick', piece: picked.piece });
     },
-    hover: inFrame((x: number | undefined, y: number) => {
-      const picked = x === undefined ? undefined : pickedAt(x, y);
-      drawing.hover(picked);
-      svg.classList.toggle('over-piece', picked !== undefined);
-      page.tip(picked && pieceName(picked.piece), x ?? 0, y);
-    }),
+    hover: inFrame(hover),
     clear: () => drawing.light(new Set()),
   });
   new ResizeObserver(() => {
@@ -78,6 +73,13 @@ export function startApp(host: Host, body: HTMLElement): App {
 
   function pickedAt(x: number, y: number) {
     return camera ? pickAt(state, ...toSheet(camera, x, y)) : undefined;
+  }
+
+  function hover(x: number | undefined, y: number): void {
+    const picked = x === undefined ? undefined : pickedAt(x, y);
+    drawing.hover(picked);
+    svg.classList.toggle('over-piece', picked !== undefined);
+    page.tip(picked && pieceName(picked.piece), x ?? 0, y);
   }
 
   function look(next: Camera): void {
@@ -116,6 +118,7 @@ export function startApp(host: Host, body: HTMLElement): App {
     }
     if (camera) drawing.look(camera);
     drawing.show(state);
+    hover(undefined, 0);
     const titles = state.views.map(({ title }) => title);
     svg.setAttribute('aria-label', titles.join('. '));
     const measured = performance.measure(PICTURE_MEASURE, { start: started });

@@ -48,7 +48,6 @@ export class Drawing {
       else this.views.node.insertBefore(node, next);
     }
     this.light(this.pieces);
-    this.hover(undefined);
   }
 
   /** Looks at the sheet from somewhere else. */

@@ -10,8 +10,6 @@ export interface PageActions {
 /** Everything in the page but the drawing. */
 export interface Page {
   readonly pane: HTMLElement;
-  /** Says what the picture shows. */
-  status(text: string): void;
   /** Names what is under the pointer, at a point of the pane; nothing when it is undefined. */
   tip(text: string | undefined, x: number, y: number): void;
   /** In place of a picture: how to begin, or what went wrong; `none` when there is a picture. */
@@ -21,7 +19,6 @@ export interface Page {
 export function makePage(parent: HTMLElement, drawing: SVGElement, actions: PageActions): Page {
   const pane = document.createElement('main');
   pane.className = 'pane';
-  const status = div('status');
   const tip = div('tip');
   tip.hidden = true;
   const tools = div('tools');
@@ -34,14 +31,13 @@ export function makePage(parent: HTMLElement, drawing: SVGElement, actions: Page
   );
   const notice = div('notice');
   notice.hidden = true;
-  pane.append(drawing, status, tools, tip, notice);
+  pane.append(drawing, tools, tip, notice);
   parent.append(pane);
-  let shown = 'none';
+  // Until something is known there is nothing to zoom.
+  tools.hidden = true;
+  let shown = '';
   return {
     pane,
-    status: (text) => {
-      if (status.textContent !== text) status.textContent = text;
-    },
     tip: (text, x, y) => {
       tip.hidden = text === undefined;
       if (text === undefined) return;

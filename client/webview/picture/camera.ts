@@ -76,10 +76,10 @@ export function isCamera(value: unknown): value is Camera {
   return Number.isFinite(x) && Number.isFinite(y) && Number.isFinite(scale) && (scale as number) > 0;
 }
 
-/** Letters are this many pixels high at most; a zoomed-in picture has room for more of them. */
-const LETTER_PIXELS = 12;
+/** Letters are this many pixels high at most: a picture seen from near has room for more of them. */
+const LARGEST = 12;
 
 /** Size of letters in sheet millimeters: as laid out, or smaller when seen from near. */
 export function letterAt(camera: Camera, laidOut: number): number {
-  return Math.min(laidOut, LETTER_PIXELS / camera.scale);
+  return Math.min(laidOut, LARGEST / camera.scale);
 }
