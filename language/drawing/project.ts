@@ -18,7 +18,7 @@ export interface Projected {
 /** The run seen from its front: station 0 at the left, what is toward the back farther away. */
 export const FROM_FRONT: Projection = (x, y, z, to) => {
   to.x = x / TICKS_PER_MM;
-  to.y = -z / TICKS_PER_MM;
+  to.y = (0 - z) / TICKS_PER_MM;
   to.away = y / TICKS_PER_MM;
 };
 
