@@ -105,5 +105,7 @@ export function createSlatServices(
     serverModule,
   ) as SlatServices;
   shared.ServiceRegistry.register(slat);
+  // It listens to the builder, so it must be there before the first document is.
+  void shared.work.Keeper;
   return { shared, slat };
 }

@@ -25,8 +25,6 @@ export function start({ connection, fileSystemProvider, module }: Host): {
 } {
   const services = createSlatServices({ connection, fileSystemProvider }, module);
   const { shared } = services;
-  // It listens to the builder, so it must be there before the first document is.
-  void shared.work.Keeper;
   answerPictureRequests(connection, shared);
   shared.lsp.LanguageServer.onInitialized(() => void warmUp());
   startLanguageServer(shared, REQUIREMENTS);

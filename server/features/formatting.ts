@@ -84,7 +84,9 @@ export class SlatFormatter implements Formatter {
     const comments = hidden.filter((token) => COMMENTS.has(token.tokenType.name));
     const image = (token: { image: string; tokenType: { name: string } }) =>
       token.tokenType.name === 'END' ? '\n' : token.image;
-    return [...tokens.map(image), ...comments.map(image)].join('\u0000');
+    // A line end at the end of the file ends no statement that was not over anyway.
+    const last = tokens.findLastIndex(({ tokenType }) => tokenType.name !== 'END');
+    return [...tokens.slice(0, last + 1).map(image), ...comments.map(image)].join('\u0000');
   }
 }
 

@@ -3,11 +3,14 @@ import { nodePath } from '../../language/grammar/index.ts';
 import type { Piece, RunLayout } from '../../language/layout/index.ts';
 import type { Origin } from '../../language/model/index.ts';
 
-/** Where a piece is written: the most telling of the statements it follows from. */
-export function originOfPiece(runs: readonly RunLayout[], key: string): Origin | undefined {
+/**
+ * Where a piece is written: the most telling of the statements it follows from, of those in the
+ * document itself if there are any, so that a click does not lead away to a library.
+ */
+export function originOfPiece(runs: readonly RunLayout[], key: string, uri: string): Origin | undefined {
   for (const run of runs) {
     const piece = run.pieces.find((one) => one.key === key);
-    if (piece) return piece.from[0] ?? run.spec.origin;
+    if (piece) return piece.from.find((origin) => origin.uri === uri) ?? piece.from[0] ?? run.spec.origin;
   }
   return undefined;
 }

@@ -23,7 +23,7 @@ export function answerPictureRequests(connection: Connection, shared: SlatServer
   });
   connection.onNotification(LeavePicture, ({ uri }: DocumentParams) => Keeper.leave(normal(uri)));
   connection.onRequest(LocatePiece, ({ uri, piece }: LocatePieceParams): Place | null => {
-    const origin = originOfPiece(Keeper.of(normal(uri))?.runs ?? [], piece);
+    const origin = originOfPiece(Keeper.of(normal(uri))?.runs ?? [], piece, normal(uri));
     const document = origin && documentOf(shared, origin.uri);
     return document ? { uri: origin.uri, ...pathHeadRange(document, origin.path) } : null;
   });

@@ -39,7 +39,11 @@ export interface Client {
   findings(name: string): readonly Diagnostic[];
   request<R>(method: string, params: unknown): Promise<R>;
   /** Parameters of a request about the place behind the first occurrence of `what`. */
-  at(name: string, what: string, within?: number): { textDocument: { uri: string }; position: Range['start'] };
+  at(
+    name: string,
+    what: string,
+    within?: number,
+  ): { textDocument: { uri: string }; position: Range['start'] };
   /** Waits until a picture satisfies a condition. */
   picture(when: (picture: Picture) => boolean): Promise<Picture>;
   stop(): Promise<void>;
@@ -61,7 +65,10 @@ export async function connect(files: Readonly<Record<string, string>>): Promise<
     fileSystemProvider: NodeFileSystem.fileSystemProvider,
     module: { workspace: { WorkspaceBounds: (shared) => new RealWorkspaceBounds(shared) } },
   });
-  const connection = createProtocolConnection(new StreamMessageReader(toClient), new StreamMessageWriter(toServer));
+  const connection = createProtocolConnection(
+    new StreamMessageReader(toClient),
+    new StreamMessageWriter(toServer),
+  );
   const pictures: Picture[] = [];
   const published: { uri: string; diagnostics: Diagnostic[] }[] = [];
   const listeners = new Set<() => void>();
@@ -72,10 +79,13 @@ export async function connect(files: Readonly<Record<string, string>>): Promise<
     pictures.push(picture);
     news();
   });
-  connection.onNotification('textDocument/publishDiagnostics', (sent: { uri: string; diagnostics: Diagnostic[] }) => {
-    published.push(sent);
-    news();
-  });
+  connection.onNotification(
+    'textDocument/publishDiagnostics',
+    (sent: { uri: string; diagnostics: Diagnostic[] }) => {
+      published.push(sent);
+      news();
+    },
+  );
   connection.listen();
   const { capabilities } = await connection.sendRequest<InitializeResult>('initialize', {
     processId: null,
@@ -107,7 +117,8 @@ export async function connect(files: Readonly<Record<string, string>>): Promise<
       listeners.add(look);
     });
   };
-  const findings = (name: string) => published.filter((one) => one.uri === uri(name)).at(-1)?.diagnostics ?? [];
+  const findings = (name: string) =>
+    published.filter((one) => one.uri === uri(name)).at(-1)?.diagnostics ?? [];
   const next = (name: string, from: number) =>
     until(
       () => published.slice(from).find((one) => one.uri === uri(name))?.diagnostics,
