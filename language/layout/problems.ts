@@ -30,7 +30,8 @@ export interface GeometryArgs {
   'too-few-bays': { asked: number; least: number };
   'too-few-posts': { asked: number; least: number };
   'too-many-posts': { most: number };
-  'too-many-pieces': { most: number };
+  /** `count` is at least so many; of a gate, with all that comes before it. */
+  'too-many-pieces': { count: number; most: number };
   /** The slats' ends and what holds them need `needs` of a bay. */
   'bay-too-narrow': { bay: number; clear: string; needs: string };
   /** Rails leave upright slats no length. */

@@ -1,7 +1,6 @@
 import type { Problem, RunSpec } from '../model/index.ts';
 import { bayProblems, planBay } from './bay-panel.ts';
 import { fillBays, type Infills } from './fill-bays.ts';
-import type { Filled } from './fit-infill.ts';
 import { planLeaf } from './gate-leaf.ts';
 import { hashOf } from './hash.ts';
 import { type Panel, panelPieces, type Range } from './infill.ts';
@@ -10,7 +9,7 @@ import { coursesOf, thickestOf } from './lines.ts';
 import { runKey } from './names.ts';
 import type { Piece } from './piece.ts';
 import { embedOf, postPieces } from './post-pieces.ts';
-import { type PlacedPosts, placePosts } from './posts.ts';
+import { type PlacedBay, type PlacedPosts, placePosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { sizeProblems } from './sizes.ts';
 
@@ -36,8 +35,9 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec)): RunLayout
   const troubles = filled.length > 0 ? bayProblems(spec, filled, z, thickest) : [];
   if (troubles.length > 0) return unsound(spec, hash, troubles);
 
-  const content = fillAll(spec, placed, infills, z);
-  if (!content) return unsound(spec, hash, [tooMany(spec)]);
+  const count = countOf(placed, infills);
+  if (count > MOST_PIECES) return unsound(spec, hash, [tooMany(spec, count)]);
+  const content = fillAll(spec, placed.bays, infills, z, count);
 
   const top = z[1];
   const postTop = top + spec.tops.value;
@@ -58,13 +58,14 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec)): RunLayout
 
 type Content = Pick<RunLayout, 'courses' | 'leaves' | 'pieces' | 'openings' | 'fits' | 'problems'>;
 
-/** What bays and leaves hold; undefined when that is more than anyone builds. */
+/** What bays and leaves hold. Leaves beyond the most that is laid out are left out. */
 function fillAll(
   spec: RunSpec,
-  { posts, bays }: PlacedPosts,
+  bays: readonly PlacedBay[],
   infills: Infills,
   z: Range,
-): Content | undefined {
+  ofBays: number,
+): Content {
   const problems: Problem[] = [];
   const courses = new Map<number, readonly Course[]>();
   const openings: Opening[] = [];
@@ -72,40 +73,45 @@ function fillAll(
   const leaves: Leaf[] = [];
   const fits: FitResult[] = infills.all.map(({ result }) => result);
   const panels: Panel[] = [];
-  let count = posts.length;
   let gates = 0;
+  let count = ofBays;
   for (const placed of bays) {
     const infill = infills.of(placed);
     if (placed.gate) {
+      if (count > MOST_PIECES) continue;
       const { plan, problems: found } = planLeaf(spec, placed.gate, placed, ++gates, infills.ends);
       problems.push(...found);
       if (!plan) continue;
+      count += plan.panel.lines.length;
+      if (count > MOST_PIECES) {
+        problems.push(tooMany(placed.gate, count));
+        continue;
+      }
       leaves.push(plan.leaf);
       fits.push(plan.fit);
       pieces.push(...plan.frame);
       openings.push(...plan.openings);
       panels.push(plan.panel);
       courses.set(placed.bay.number, coursesOf(plan.panel.lines, plan.panel.upright));
-      count += sizeOf(plan.panel);
     } else if (infill) {
       const plan = planBay(spec, placed, infill.lines, z);
       pieces.push(...plan.rails);
       openings.push(...plan.openings);
       panels.push(plan.panel);
       courses.set(placed.bay.number, infill.courses);
-      count += sizeOf(plan.panel);
     }
-    if (count > MOST_PIECES) return undefined;
   }
   for (const panel of panels) for (const piece of panelPieces(panel)) pieces.push(piece);
   return { courses, leaves, pieces, openings, fits, problems };
 }
 
-/** Rails and cleats, and every line. */
-const sizeOf = ({ lines }: Pick<Filled, 'lines'>): number => lines.length + 6;
+/** Pieces of the run, those of its leaves left out: rails and cleats of a bay and every line. */
+function countOf({ posts, bays }: PlacedPosts, infills: Infills): number {
+  return bays.reduce((sum, bay) => sum + (infills.of(bay)?.lines.length ?? 0) + 6, posts.length);
+}
 
-function tooMany({ origin }: RunSpec): Problem {
-  return geometryProblem('too-many-pieces', origin, { most: MOST_PIECES });
+function tooMany({ origin }: Pick<RunSpec, 'origin'>, count: number): Problem {
+  return geometryProblem('too-many-pieces', origin, { count, most: MOST_PIECES });
 }
 
 function bare(spec: RunSpec, hash: string): RunLayout {
