@@ -178,7 +178,8 @@ function drawHidden(
   const part = one.piece.role === 'post' ? splitAt(one, ground).above : one;
   if (!part) return;
   const lines = hiddenEdges(part, front);
-  if (lines.length === 0) return;
+  // All its edges may coincide with those of what hides it: nothing to draw, yet something to light up.
+  if (lines.length === 0 && !isHidden(one, front)) return;
   const drawn = groups.open(place, 'hidden', undefined, HIDDEN_DEPTH);
   for (const line of lines) drawn.path += linePath(...line);
   add(drawn, one.piece, part, false);
