@@ -56,7 +56,7 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
   },
   'too-many-pieces': {
     message: (a) =>
-      `That makes ${a.count} pieces; at most ${a.most} are laid out in one run. Is a width or a gap mistyped?`,
+      `That makes more than the ${a.most} pieces laid out in one run. Is a width or a gap mistyped?`,
   },
   'bay-too-narrow': {
     message: (a) =>
@@ -90,7 +90,7 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
   },
   'brace-no-room': {
     message: (a) =>
-      `Behind the slats and cleats of ${a.gate} there is ${a.room}; the brace is ${a.needs} thick. ` +
+      `The slats, cleats and brace of ${a.gate} need ${a.needs} of depth one behind the other; its frame has ${a.room}. ` +
       'Use a thinner brace, a deeper frame, slats on the face, or `brace none` with a cable.',
   },
   'brace-too-wide': {

@@ -55,7 +55,7 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
   },
   'unknown-word': {
     message: (a) =>
-      `"${a.word}" is no ${a.place} known here${a.suggestion === '' ? '' : `; did you mean ${a.suggestion}?`} Known are ${a.known}.`,
+      `"${a.word}" is no ${a.place} known here${a.suggestion === '' ? '.' : `; did you mean ${a.suggestion}?`} Known are ${a.known}.`,
   },
   'duplicate-name': {
     message: (a) =>
