@@ -1,0 +1,15 @@
+import { expect, it } from 'vitest';
+import { pieceName } from './piece-name.ts';
+
+it.each([
+  ['bank/b2/c07', 'bank, bay 2, slat 7'],
+  ['bank/p3', 'bank, post 3'],
+  ['bank/b2/cleat-left-front', 'bank, bay 2, left front cleat'],
+  ['bank/b2/rail-top', 'bank, bay 2, top rail'],
+  ['bank/orchard/stile-hinge', 'bank, orchard, hinge stile'],
+  ['bank/orchard/brace', 'bank, orchard, brace'],
+  ['east%2Fwest/p1', 'east/west, post 1'],
+  ['50%/p1', '50%, post 1'],
+])('calls %s %s', (key, name) => {
+  expect(pieceName(key)).toBe(name);
+});
