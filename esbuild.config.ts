@@ -20,7 +20,7 @@ const node: BuildOptions = {
   ...common,
   platform: 'node',
   format: 'cjs',
-  target: 'node22',
+  target: 'node20',
   mainFields: ['module', 'main'],
 };
 

@@ -31,25 +31,23 @@ export const spanTooLong: RunCheck = {
     const byKey = new Map(run.pieces.map((piece) => [piece.key, piece]));
     return infillsOf(run).flatMap((infill) =>
       // Slats of one thickness share a limit and are told of together.
-      [...Map.groupBy(tooLong(infill, byKey), ({ limit, rule }) => `${limit} ${rule}`).values()].map(
-        (alike): Finding => {
-          const worst = alike.reduce((held, one) => (one.span > held.span ? one : held));
-          return {
-            code: 'span-too-long',
-            at: placeOf(run, infill),
-            args: {
-              slat: alike.map(({ stock }) => stock.name).join(', '),
-              span: formatLength(worst.span, job.measure.value),
-              limit: formatLength(worst.limit, job.measure.value),
-              rule: worst.rule,
-            },
-            pieces: alike.map(({ slat }) => slat.key),
-            related: alike.flatMap(({ stock }) =>
-              stock.spanLimit ? [{ at: stock.spanLimit.origin, note: 'the limit stands here' }] : [],
-            ),
-          };
-        },
-      ),
+      byLimit(tooLong(infill, byKey)).map((alike): Finding => {
+        const worst = alike.reduce((held, one) => (one.span > held.span ? one : held));
+        return {
+          code: 'span-too-long',
+          at: placeOf(run, infill),
+          args: {
+            slat: alike.map(({ stock }) => stock.name).join(', '),
+            span: formatLength(worst.span, job.measure.value),
+            limit: formatLength(worst.limit, job.measure.value),
+            rule: worst.rule,
+          },
+          pieces: alike.map(({ slat }) => slat.key),
+          related: alike.flatMap(({ stock }) =>
+            stock.spanLimit ? [{ at: stock.spanLimit.origin, note: 'the limit stands here' }] : [],
+          ),
+        };
+      }),
     );
   },
 };
@@ -60,6 +58,17 @@ interface TooLong {
   readonly span: Ticks;
   readonly limit: Ticks;
   readonly rule: string;
+}
+
+function byLimit(all: readonly TooLong[]): TooLong[][] {
+  const alike = new Map<string, TooLong[]>();
+  for (const one of all) {
+    const key = `${one.limit} ${one.rule}`;
+    const held = alike.get(key);
+    if (held) held.push(one);
+    else alike.set(key, [one]);
+  }
+  return [...alike.values()];
 }
 
 /** The widest-spanning slat of each stock that spans too far. */

@@ -1,0 +1,16 @@
+import { execFileSync } from 'node:child_process';
+import { cpus } from 'node:os';
+import { resolve } from 'node:path';
+import { benchServer } from './server-bench.ts';
+import { benchSizes } from './sizes-bench.ts';
+
+const asked = process.argv.slice(2);
+const wanted = (part: string): boolean => asked.length === 0 || asked.includes(part);
+
+execFileSync('npm', ['run', '--silent', 'build'], {
+  cwd: resolve(import.meta.dirname, '../..'),
+  stdio: 'ignore',
+});
+console.log(`${cpus().length} cores, ${cpus()[0]?.model.trim()}, Node ${process.version}`);
+if (wanted('sizes')) benchSizes();
+if (wanted('server')) await benchServer();
