@@ -129,9 +129,9 @@ function overlaps(spec: RunSpec, posts: readonly FixedPost[]): Problem[] {
   return posts.flatMap((post, index) => {
     const before = posts[index - 1];
     if (!before || before.to <= post.from) return [];
-    // Told at whichever of the two is stated itself rather than being an end of the run.
-    const origin =
-      post.opensLeft || post.opensRight ? post.origins[0] : (before.origins[0] ?? post.origins[0]);
+    // Told at the later of the two, or at the one before an end of the run, which is not stated itself.
+    const stated = [post, before].find(({ origins }) => origins[0] !== spec.length.origin);
+    const origin = stated?.origins[0];
     const args = { station: shown(post.from), until: shown(before.to) };
     return [geometryProblem('posts-overlap', origin ?? spec.post.origin, args)];
   });
