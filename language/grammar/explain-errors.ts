@@ -7,6 +7,12 @@ import type { Reading, SyntaxWords } from './syntax-words.ts';
 
 type ParserError = ParseResult['parserErrors'][number];
 
+/** Where any word is read, what words are meant. */
+const WORD_AFTER: Readonly<Record<string, string>> = {
+  measure: 'the unit to measure in, such as `inches`, `feet` or `mm`',
+  kind: 'what it is, such as `wood`, `aluminum` or `steel`',
+};
+
 interface OpenBlock {
   readonly type: string;
   /** Such as `run bank`. */
@@ -105,7 +111,7 @@ class Explanation {
     let inside = line;
     while (this.wordAt(inside) === 'END') inside++;
     const block = this.syntax.words.blocks.get(type);
-    if (block?.starters.has(this.wordAt(inside))) {
+    if (block && (this.wordAt(inside) === '}' || block.starters.has(this.wordAt(inside)))) {
       this.setAside(head, from, line);
       this.open(type, head, line);
     }
@@ -196,7 +202,7 @@ class Explanation {
     if (opens && !visible) return `An opening brace { is missing after ${code(before)}.`;
     const measured = mayEnd && visible ? this.measureHint(at) : undefined;
     if (measured) return measured;
-    const comes = describe(expected, mayEnd);
+    const comes = WORD_AFTER[this.wordAt(at - 1)] ?? describe(expected, mayEnd);
     if (comes === '') return `After ${code(before)} nothing more is read in this line.`;
     return `After ${code(before)} comes ${comes}${visible ? `, not ${code(this.image(at))}` : ''}.`;
   }
@@ -236,10 +242,10 @@ class Explanation {
 
   private report(at: number, message: string): void {
     const place = Math.min(at, this.tokens.length);
-    const token = this.tokens[place];
-    const previous = this.tokens[place - 1];
     // What is missing at the end of a line is shown at the last word of that line.
-    const shown = token && token.tokenType.name !== 'END' ? token : (previous ?? token);
+    let last = place;
+    while (last > 0 && (last === this.tokens.length || this.wordAt(last) === 'END')) last--;
+    const shown = this.tokens[last];
     if (!shown) return;
     this.found.push({
       name: 'SyntaxError',

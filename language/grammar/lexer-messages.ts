@@ -15,7 +15,7 @@ const HINTS: readonly (readonly [RegExp, string])[] = [
     /^-/,
     'A length has no sign; write up or down, or a hyphen only between inches and fraction, such as 5-1/2".',
   ],
-  [/^\./, 'Write a number with a digit before the point, such as 0.5.'],
+  [/^\.\d/, 'Write a number with a digit before the point, such as 0.5.'],
   [/^:/, 'No colon is needed here; leave it out.'],
   [/^[[\]]/, 'Blocks stand in braces { }, arguments in parentheses ( ).'],
 ];

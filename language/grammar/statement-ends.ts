@@ -1,3 +1,20 @@
+/*
+ * How statements end was chosen by measuring. Three realistic files (tests/recovery/texts) are damaged
+ * in every place: cut off there (3719 cases), or that one character left out (4068 cases). Counted is
+ * how many of the statements not touched by the damage come out as they went in, kind, text and path.
+ *
+ *   way                            cut off: mean   left out: mean   worst    cases with a loss
+ *   line  (end of line, or `;`)    100.00 %        99.92 %          80.0 %   1.38 %
+ *   mark  (`;` only)               100.00 %        99.89 %          80.0 %   2.26 %
+ *   none  (by the words alone)     100.00 %        99.75 %          78.6 %   3.64 %
+ *
+ * Again: npx node tests/recovery/print-recovery.ts
+ *
+ * Before misspelled first words were mended (mend-words.ts) and broken heads and statements set aside
+ * (explain-errors.ts), the three stood at 99.6 % and 8.0, 7.0 and 8.7 % of the cases: most was lost
+ * with the heads of blocks, however statements end. A mark that is forgotten is not counted here; it
+ * would be the commonest slip of all, and speaks for lines too.
+ */
 import type { LexerResult } from 'langium';
 
 /** A token of the text, as the lexer makes it. */

@@ -51,6 +51,9 @@ export class SyntaxWords {
     for (const choice of this.choicesOf(rule, tokens[from]?.tokenType.name ?? '')) {
       for (const end of reader.rule(choice, from)) ends.add(end);
     }
+    // What is whole expects nothing more, however much was tried before.
+    const whole = Math.max(...ends, from);
+    if (whole > reader.furthest) return { ends, furthest: whole, expected: [] };
     return { ends, furthest: reader.furthest, expected: reader.expected };
   }
 
@@ -87,7 +90,7 @@ class Reader {
   }
 
   rule(rule: GrammarAST.AbstractRule, from: number): Set<number> {
-    if (rule.name === 'Name') return this.name(from);
+    if (rule.name === 'Name') return this.name(from, this.nameTokens);
     if (rule.name === 'LengthText') return this.take(from, this.lengthTokens, { kind: 'length' });
     if (GrammarAST.isParserRule(rule)) return this.element(rule.definition, from);
     return this.take(from, rule.name, { kind: 'token', token: rule.name });
@@ -109,8 +112,9 @@ class Reader {
     }
     if (GrammarAST.isAssignment(element)) return this.element(element.terminal, from);
     if (GrammarAST.isCrossReference(element)) {
-      const of = nameKindOf(element.type.$refText);
-      return this.name(from, of);
+      const rule = GrammarAST.isRuleCall(element.terminal) ? element.terminal.rule.ref : undefined;
+      const accepted = rule && rule.name !== 'Name' ? firstTokens(rule) : this.nameTokens;
+      return this.name(from, accepted, nameKindOf(element.type.$refText));
     }
     if (GrammarAST.isRuleCall(element)) {
       return element.rule.ref ? this.rule(element.rule.ref, from) : new Set();
@@ -130,9 +134,9 @@ class Reader {
     return ends;
   }
 
-  private name(from: number, of?: NameKind): Set<number> {
+  private name(from: number, accepted: ReadonlySet<string>, of?: NameKind): Set<number> {
     if (from === this.asName) return new Set([from + 1]);
-    return this.take(from, this.nameTokens, of ? { kind: 'name', of } : { kind: 'name' });
+    return this.take(from, accepted, of ? { kind: 'name', of } : { kind: 'name' });
   }
 
   private take(from: number, accepted: ReadonlySet<string> | string, expectation: Expectation): Set<number> {

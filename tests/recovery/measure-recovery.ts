@@ -25,19 +25,22 @@ export function parserFor(way: StatementEnding): LangiumParser {
 
 /** The same text with a semicolon after each statement, for the way that wants one. */
 export function withMarks(text: string): string {
-  const units = unitsOf(parserFor('line').parse(text).value).filter(({ text: own, head, type }) => {
-    return head !== undefined || type === 'Use' || type === 'Rip' || own === 'material chestnut';
-  });
-  let marked = text;
-  for (const { to } of [...units].reverse()) {
-    if (!/^[ \t]*;/.test(marked.slice(to))) marked = `${marked.slice(0, to)};${marked.slice(to)}`;
-  }
-  return marked;
+  return marked(text).text;
+}
+
+/** With it, where each place of the plain text has come to stand. */
+function marked(text: string): { text: string; placeOf: (at: number) => number } {
+  const units = unitsOf(parserFor('line').parse(text).value);
+  const whole = units.filter(({ head, text: own }) => head !== undefined || !own.endsWith('{'));
+  const ends = whole.map(({ to }) => to).filter((to) => !/^[ \t]*[;}]/.test(text.slice(to)));
+  const pieces = [0, ...ends].map((from, index) => text.slice(from, ends[index]));
+  return { text: pieces.join(';'), placeOf: (at) => at + ends.filter((end) => end <= at).length };
 }
 
 /**
  * Damages each text in every place, or in every `stride`-th, and counts how many of the statements
- * that the damage does not touch come out as they went in: same text, same kind, same path.
+ * that the damage does not touch come out as they went in: same text, same kind, same path. The marks
+ * put in for the way that wants them are not damaged, so that all ways suffer the same.
  */
 export function measureRecovery(
   way: StatementEnding,
@@ -48,14 +51,13 @@ export function measureRecovery(
   const parser = parserFor(way);
   let [cases, sum, worst, lossy] = [0, 0, 1, 0];
   for (const plain of texts) {
-    const text = way === 'mark' ? withMarks(plain) : plain;
+    const { text, placeOf } = way === 'mark' ? marked(plain) : { text: plain, placeOf: (at: number) => at };
     const before = unitsOf(parser.parse(text).value);
-    for (let at = 0; at < text.length; at += stride) {
-      const damaged = damage === 'prefix' ? text.slice(0, at) : text.slice(0, at) + text.slice(at + 1);
+    for (let place = 0; place < plain.length; place += stride) {
+      const at = placeOf(place);
+      const damaged = text.slice(0, at) + (damage === 'prefix' ? '' : text.slice(at + 1));
       const after = new Map(unitsOf(parser.parse(damaged).value).map((unit) => [unit.from, unit]));
-      const untouched = before.filter((unit) =>
-        damage === 'prefix' ? unit.to <= at : at < unit.from || at >= unit.to,
-      );
+      const untouched = before.filter(({ from, to }) => to <= at || (damage === 'deletion' && at < from));
       if (untouched.length === 0) continue;
       const kept = untouched.filter((unit) => survives(unit, after, damage, at)).length;
       cases++;
