@@ -36,6 +36,14 @@ export class SlatValidator implements DocumentValidator {
     const kept = work.Keeper.of(uri);
     if (!kept) return [];
     this.counts.set(uri, (this.counts.get(uri) ?? 0) + 1);
-    return placeFindings(this.services as unknown as SlatCoreServices, document, kept.work).map(toDiagnostic);
+    try {
+      return placeFindings(this.services as unknown as SlatCoreServices, document, kept.work).map(
+        toDiagnostic,
+      );
+    } catch (error) {
+      // A check that fails must not hold up the build of everything else.
+      console.error(`${uri} cannot be checked:`, error);
+      return [];
+    }
   }
 }

@@ -16,6 +16,13 @@ export class OpenFileUpdates extends DefaultDocumentUpdateHandler {
     this.files = shared.workspace.FileSystemProvider;
   }
 
+  /** Like Langium's, but what goes wrong in a build is told and never ends the server. */
+  protected override fireDocumentUpdate(changed: URI[], deleted: URI[]): void {
+    this.workspaceManager.ready
+      .then(() => this.workspaceLock.write((token) => this.documentBuilder.update(changed, deleted, token)))
+      .catch((error) => console.error('a change could not be followed:', error));
+  }
+
   async didCloseDocument({ document }: TextDocumentChangeEvent<TextDocument>): Promise<void> {
     const uri = URI.parse(document.uri);
     this.connection?.sendDiagnostics({ uri: document.uri, diagnostics: [] });

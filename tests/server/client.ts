@@ -44,6 +44,10 @@ export interface Client {
     what: string,
     within?: number,
   ): { textDocument: { uri: string }; position: Range['start'] };
+  /** What came from the server, in the order it came. */
+  readonly arrivals: readonly ('picture' | 'findings')[];
+  /** Waits until something that came from the server makes a condition true. */
+  until(when: () => boolean, what: string): Promise<unknown>;
   /** Waits until a picture satisfies a condition. */
   picture(when: (picture: Picture) => boolean): Promise<Picture>;
   stop(): Promise<void>;
@@ -70,6 +74,7 @@ export async function connect(files: Readonly<Record<string, string>>): Promise<
     new StreamMessageWriter(toServer),
   );
   const pictures: Picture[] = [];
+  const arrivals: ('picture' | 'findings')[] = [];
   const published: { uri: string; diagnostics: Diagnostic[] }[] = [];
   const listeners = new Set<() => void>();
   const news = () => {
@@ -77,12 +82,14 @@ export async function connect(files: Readonly<Record<string, string>>): Promise<
   };
   connection.onNotification(PictureChanged, (picture: Picture) => {
     pictures.push(picture);
+    arrivals.push('picture');
     news();
   });
   connection.onNotification(
     'textDocument/publishDiagnostics',
     (sent: { uri: string; diagnostics: Diagnostic[] }) => {
       published.push(sent);
+      arrivals.push('findings');
       news();
     },
   );
@@ -147,6 +154,8 @@ export async function connect(files: Readonly<Record<string, string>>): Promise<
     server,
     pictures,
     published,
+    arrivals,
+    until: (when, what) => until(() => when() || undefined, what),
     uri,
     text,
     findings,
@@ -179,6 +188,10 @@ export async function connect(files: Readonly<Record<string, string>>): Promise<
     picture: (when) => until(() => pictures.find(when), 'the picture'),
     async stop() {
       await connection.sendRequest('shutdown');
+      // What was begun is brought to an end, so that nothing is sent to a connection that is gone.
+      await new Promise((resume) => setTimeout(resume, 20));
+      await server.shared.workspace.WorkspaceLock.read(() => undefined);
+      server.shared.lsp.Connection?.dispose();
       connection.dispose();
       toServer.destroy();
       toClient.destroy();

@@ -1,0 +1,76 @@
+import { expect, it } from 'vitest';
+import { openTexts } from '../testing/index.ts';
+
+const REST = `
+board plank { width 3-1/2"; thickness 3/4"; lengths 8' }
+rip strip from plank to 1-1/2"
+post pole { along 3-1/2"; through 3-1/2" }
+cleat batten { width 3/4"; thickness 3/4" }
+rail beam { width 3-1/2"; thickness 1-1/2" }
+pattern weave(space = 1/2") { repeat plank; gap space; end anywhere; fit gaps 3/8" to 3/4" }
+`;
+
+const RUN = `job { measure inches to 1/16" }
+run west { length 12' over posts; posts pole, 2 bays; height 6'; slats between posts; cleats batten; fill weave }
+gate wicket in west { opening 42" from 3'; frame beam; fill weave }
+`;
+
+async function hover(text: string): Promise<string> {
+  const { slat, document, params } = await openTexts({ 'a.slat': text + REST });
+  const found = await slat.lsp.HoverProvider?.getHoverContent(document, params);
+  return (found?.contents as { value: string } | undefined)?.value.replaceAll('\\', '') ?? '';
+}
+
+it('tells a length in the other system', async () => {
+  // An inch is 25.4 mm exactly (National Bureau of Standards, Federal Register 24, 5348, July 1, 1959).
+  const told = await hover('run a { height 7\' <|>6-1/2" }\n');
+  expect(told).toContain('2298.7 mm');
+  expect(told).toContain('kept exactly');
+  expect(await hover('run a { height 24<|>00 mm }\n')).toContain('about 94-31/64"');
+});
+
+it('tells that a length had to be rounded', async () => {
+  // 203 200 ticks an inch are no multiple of 3: a third of an inch has no whole tick.
+  expect(await hover('run a { end gap 1<|>/3" }\n')).toContain('rounded once');
+});
+
+it('tells of a pattern how high a repeat is, how open it is and where its gaps close', async () => {
+  const told = await hover(RUN.replace('fill weave }\ngate', 'fill wea<|>ve }\ngate'));
+  // 0.5 / (3.5 + 0.5) = 12.5 %; atan(0.5 / 0.75) = 33.7 degrees.
+  expect(told).toContain('repeats every 4"');
+  expect(told).toContain('12.5 % open straight on');
+  expect(told).toContain('33.7°');
+});
+
+it('tells of stock its section and span', async () => {
+  const told = await hover('pattern p { repeat str<|>ip }\n');
+  expect(told).toContain('1-1/2"');
+  expect(told).toContain('(38.1 mm)');
+  expect(told).toContain('ripped from plank');
+});
+
+it('tells of a run its bays, its pieces and how its pattern closes', async () => {
+  const told = await hover(RUN.replace('run west', 'ru<|>n west'));
+  expect(told).toMatch(/\d+ posts, \d+ bays? of [\d\-/" and]+ clear/);
+  expect(told).toMatch(/\d+ slats/);
+  expect(told).toMatch(/closes down|does not close/);
+});
+
+it('tells of a gate how large its leaf is', async () => {
+  // 42 less the gaps taken for granted, 1/4 beside the hinges and 1/2 beside the latch.
+  expect(await hover(RUN.replace('gate wicket', 'gate wic<|>ket'))).toContain('41-1/4" wide');
+});
+
+it('says what a statement is for', async () => {
+  expect(await hover('run a { bot<|>tom 2" }\n')).toContain('lowest edge above ground');
+});
+
+it('lets nothing in a file become markup', async () => {
+  const { slat, document, params } = await openTexts({
+    'a.slat': 'board "<|>![x](http://a.b/c)<b>" { width 1"; thickness 1" }\n',
+  });
+  const found = await slat.lsp.HoverProvider?.getHoverContent(document, params);
+  const { value: text } = (found?.contents ?? {}) as { value?: string };
+  expect(text).toContain('board');
+  expect(text).not.toMatch(/(?<!\\)[[\]<>!(]/);
+});
