@@ -70,7 +70,7 @@ export function panelPieces(panel: Panel): Piece[] {
     return all;
   };
   const place =
-    panel.hold.kind === 'between' ? betweenPlaces(panel, panel.hold, cleats) : facePlaces(panel.hold);
+    panel.hold.kind === 'between' ? betweenPlaces(panel, panel.hold, cleats) : facePlaces(panel, panel.hold);
   for (const line of panel.lines) {
     const across: Range = [line.low, line.high];
     const x = panel.upright ? across : reach;
@@ -105,11 +105,12 @@ export function cutWithin([low, high]: Range, step: Ticks, flush: Flush): Range 
 
 type Places = (line: Line, x: Range, z: Range) => { y: Range; supports: readonly string[] };
 
-function facePlaces({ face, plane, holders }: OnFace): Places {
+function facePlaces({ step }: Panel, { face, plane, holders }: OnFace): Places {
   return ({ stock }, x, z) => {
     const thickness = stock.thickness.value;
     const supports: string[] = [];
-    for (const holder of holders) if (meets(holder.x, x) && meets(holder.z, z)) supports.push(holder.key);
+    for (const holder of holders)
+      if (bears(holder.x, x, step) && bears(holder.z, z, step)) supports.push(holder.key);
     return { y: face === 'front' ? [plane - thickness, plane] : [plane, plane + thickness], supports };
   };
 }
@@ -156,4 +157,8 @@ function ofPanel({ run, gate, bay }: Panel): Pick<About, 'run' | 'gate' | 'bay'>
   return { run, gate, bay };
 }
 
-const meets = (a: Range, b: Range): boolean => a[0] < b[1] && b[0] < a[1];
+/** Whether two ranges share more than rounding a cut to the tape's marks could take away. */
+function bears(a: Range, b: Range, step: Ticks): boolean {
+  const least = Math.min(step, a[1] - a[0], b[1] - b[0]);
+  return Math.min(a[1], b[1]) - Math.max(a[0], b[0]) >= least;
+}
