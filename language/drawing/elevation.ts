@@ -8,8 +8,9 @@ import { ground } from './ground.ts';
 import { leafKey } from './leaf-chains.ts';
 import { bayLeftovers, leafLeftover } from './leftover.ts';
 import { letterFor } from './letter.ts';
-import { carriesSlats, pieceGroups, type Seen, see } from './piece-groups.ts';
+import { carriesSlats, pieceGroups } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
+import { type Seen, see } from './places.ts';
 import { FROM_FRONT } from './project.ts';
 import { remembered } from './remember.ts';
 import { dimensionChains } from './run-chains.ts';
@@ -36,7 +37,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
   const level = -toMm(run.ground);
   const seen = see(run.pieces, FROM_FRONT);
   const object = objectBounds(run, seen, level);
-  const foot = Math.max(level, ...seen.filter((one) => one.piece.role === 'post').map((one) => one.y1));
+  const foot = Math.max(level, ...seen.filter((one) => one.piece.role === 'post').map((one) => one.shape.y1));
   const length = toMm(run.spec.length.value);
   const open = [
     bayLeftovers(run, measure),
@@ -84,10 +85,10 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
 /** What dimensions stand clear of: all pieces above the ground, and the run's own length. */
 function objectBounds(run: RunLayout, seen: readonly Seen[], level: number): Bounds {
   let [x0, y0, x1] = [0, level, toMm(run.spec.length.value)];
-  for (const one of seen) {
-    if (one.x0 < x0) x0 = one.x0;
-    if (one.x1 > x1) x1 = one.x1;
-    if (one.y0 < y0) y0 = one.y0;
+  for (const { shape } of seen) {
+    if (shape.x0 < x0) x0 = shape.x0;
+    if (shape.x1 > x1) x1 = shape.x1;
+    if (shape.y0 < y0) y0 = shape.y0;
   }
   return [x0, y0, x1, level];
 }

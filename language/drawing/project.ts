@@ -37,10 +37,13 @@ export interface Silhouette {
 /** Nearer than this two edges are one, in millimeters. */
 const SAME = 0.005;
 
+/** Used again for every solid: thousands are projected for one picture. */
+const at: Projected = { x: 0, y: 0, away: 0 };
+const points: number[] = [];
+
 /** The silhouette of a convex solid: the convex hull of its projected corners. */
 export function project(solid: Solid, projection: Projection): Silhouette {
-  const at: Projected = { x: 0, y: 0, away: 0 };
-  const points: number[] = [];
+  points.length = 0;
   let x0 = Infinity;
   let y0 = Infinity;
   let x1 = -Infinity;

@@ -1,6 +1,13 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { elevationOf, leafElevation, type View, writeSvg } from '../../language/drawing/index.ts';
+import {
+  elevationOf,
+  leafElevation,
+  leafLetter,
+  runLetter,
+  type View,
+  writeSvg,
+} from '../../language/drawing/index.ts';
 import type { Request } from './arguments.ts';
 import { type OpenFile, openFiles } from './open-files.ts';
 import type { Terminal } from './run-command-line.ts';
@@ -37,8 +44,8 @@ export async function draw({ files, out }: Request, folder: string, terminal: Te
 function viewsOf({ work }: OpenFile): View[] {
   const measure = work.job.measure.value;
   return work.layout.runs.flatMap((run) => [
-    elevationOf(run, measure),
-    ...run.leaves.map((leaf) => leafElevation(run, leaf, measure)),
+    elevationOf(run, measure, runLetter(run, 'paper')),
+    ...run.leaves.map((leaf) => leafElevation(run, leaf, measure, leafLetter(leaf, 'paper'))),
   ]);
 }
 
