@@ -3,10 +3,10 @@ import { expect, it } from 'vitest';
 import { IMPERIAL, METRIC, mm } from '../units/index.ts';
 import { type Chain, chain } from './chains.ts';
 import { leafChains } from './leaf-chains.ts';
-import { randomRun } from './random-runs.ts';
-import { runByHand } from './run-by-hand.ts';
 import { dimensionChains } from './run-chains.ts';
-import { unequalChains } from './unequal-chains.ts';
+import { randomRun } from './testing/random-runs.ts';
+import { runByHand } from './testing/run-by-hand.ts';
+import { unequalChains } from './testing/unequal-chains.ts';
 
 it('prints differences of rounded marks, so that roundings do not pile up', () => {
   const parts = { key: 'thirds', side: 'top', kind: 'posts' } as const;

@@ -3,9 +3,9 @@ import { expect, it } from 'vitest';
 import { IMPERIAL, inches } from '../units/index.ts';
 import { applyDelta, diffViews } from './delta.ts';
 import { hashText } from './hash.ts';
-import { randomRun } from './random-runs.ts';
-import { runByHand } from './run-by-hand.ts';
 import { sheetOrder } from './sheet-order.ts';
+import { randomRun } from './testing/random-runs.ts';
+import { runByHand } from './testing/run-by-hand.ts';
 import type { Group, Label, View } from './view.ts';
 import { asStale, viewsOf } from './views.ts';
 

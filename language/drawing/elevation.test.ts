@@ -3,8 +3,8 @@ import { IMPERIAL, inches, METRIC } from '../units/index.ts';
 import { elevationOf, runLetter } from './elevation.ts';
 import { hitsOf, pieceAt } from './find-piece.ts';
 import { leafElevation, leafLetter } from './leaf-elevation.ts';
-import { type HandRun, runByHand } from './run-by-hand.ts';
 import { arrangeSheet } from './sheet.ts';
+import { type HandRun, runByHand } from './testing/run-by-hand.ts';
 import type { View } from './view.ts';
 import { viewsOf } from './views.ts';
 

@@ -8,7 +8,7 @@ import { buildJob } from '../model/index.ts';
 import type { Measure } from '../units/index.ts';
 import { leafChains } from './leaf-chains.ts';
 import { dimensionChains } from './run-chains.ts';
-import { unequalChains } from './unequal-chains.ts';
+import { unequalChains } from './testing/unequal-chains.ts';
 import { viewsOf } from './views.ts';
 import { writeSvg } from './write-svg.ts';
 

@@ -3,8 +3,8 @@ import { expect, it } from 'vitest';
 import { elevationOf } from './elevation.ts';
 import { leafElevation } from './leaf-elevation.ts';
 import { type Bounds, boundsOf, placeLabels } from './place-labels.ts';
-import { randomRun } from './random-runs.ts';
-import { runByHand } from './run-by-hand.ts';
+import { randomRun } from './testing/random-runs.ts';
+import { runByHand } from './testing/run-by-hand.ts';
 import { textWidth } from './text-width.ts';
 import type { Label, PlacedLabel, View } from './view.ts';
 

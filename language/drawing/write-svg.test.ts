@@ -3,8 +3,8 @@ import { beforeAll, expect, it } from 'vitest';
 import { IMPERIAL, inches } from '../units/index.ts';
 import { elevationOf } from './elevation.ts';
 import { leafElevation } from './leaf-elevation.ts';
-import { randomRun } from './random-runs.ts';
-import { runByHand } from './run-by-hand.ts';
+import { randomRun } from './testing/random-runs.ts';
+import { runByHand } from './testing/run-by-hand.ts';
 import { escapeXml, writeSvg } from './write-svg.ts';
 
 interface Node {

@@ -1,7 +1,7 @@
 /** Adds printed dimensions up, as a reader with a tape would: for tests. */
-import { type Measure, parseLength, type Ticks } from '../units/index.ts';
-import type { Chain } from './chains.ts';
-import { bareUnit } from './dimension-text.ts';
+import { type Measure, parseLength, type Ticks } from '../../units/index.ts';
+import type { Chain } from '../chains.ts';
+import { bareUnit } from '../dimension-text.ts';
 
 /** What a printed dimension says, read back as a reader would. */
 function read(text: string, measure: Measure): Ticks {

@@ -1,7 +1,15 @@
 /** Runs laid out by hand, for the tests of this folder: no fit, no cut lists, only what is drawn. */
-import type { Bay, Leaf, Piece, PostMark, Role, RunLayout } from '../layout/index.ts';
-import type { FlatStock, GateSpec, InfillSpec, Origin, PostStock, RunSpec, Sourced } from '../model/index.ts';
-import { IMPERIAL, inches, type Measure, type Ticks } from '../units/index.ts';
+import type { Bay, Leaf, Piece, PostMark, Role, RunLayout } from '../../layout/index.ts';
+import type {
+  FlatStock,
+  GateSpec,
+  InfillSpec,
+  Origin,
+  PostStock,
+  RunSpec,
+  Sourced,
+} from '../../model/index.ts';
+import { IMPERIAL, inches, type Measure, type Ticks } from '../../units/index.ts';
 
 export interface HandGate {
   readonly bay: number;

@@ -1,6 +1,6 @@
 /** Random runs to be laid out by hand, for the property tests of this folder. */
 import fc from 'fast-check';
-import { IMPERIAL, METRIC, TICKS_PER_INCH, TICKS_PER_MM } from '../units/index.ts';
+import { IMPERIAL, METRIC, TICKS_PER_INCH, TICKS_PER_MM } from '../../units/index.ts';
 import type { HandRun } from './run-by-hand.ts';
 
 const measure = fc.constantFrom(
