@@ -2,7 +2,7 @@ import { globSync, readFileSync } from 'node:fs';
 import { beforeAll, expect, it } from 'vitest';
 import type { IGrammar } from 'vscode-textmate';
 import { LENGTH_PATTERN } from '../../language/units/index.ts';
-import { type Colored, colorLines, loadGrammar } from './tokenize.ts';
+import { type Colored, colorLines, loadGrammar } from './testing/tokenize.ts';
 
 let grammar: IGrammar;
 beforeAll(async () => {

@@ -32,6 +32,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'langium/lsp',
     'langium/node',
     'vscode-languageserver',
+    'vscode-languageserver-types',
     'vscode-uri',
     'node:*',
   ],

@@ -14,7 +14,7 @@ export interface Colored {
 /** The highlighting grammar, run by the library the editor itself runs. */
 export async function loadGrammar(): Promise<IGrammar> {
   await oniguruma.loadWASM(readFileSync(require.resolve('vscode-oniguruma/release/onig.wasm')));
-  const path = new URL('./slat.tmLanguage.json', import.meta.url);
+  const path = new URL('../slat.tmLanguage.json', import.meta.url);
   const registry = new textmate.Registry({
     onigLib: Promise.resolve({
       createOnigScanner: (patterns) => new oniguruma.OnigScanner(patterns),
