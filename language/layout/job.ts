@@ -2,6 +2,7 @@ import type { BrokenRun, Job, RunSpec } from '../model/index.ts';
 import { hashOf } from './hash.ts';
 import type { Layout, RunLayout } from './layout.ts';
 import { layOutRun } from './run.ts';
+import { isSame } from './same.ts';
 
 /** What is remembered of a job's runs between two states of its text. */
 export interface LayoutMemo {
@@ -63,11 +64,9 @@ export function layOutJob(job: Job, memo: LayoutMemo = createLayoutMemo()): Layo
 }
 
 function remembered(memo: RunMemo, spec: RunSpec, before: Remembered | undefined): RunLayout {
-  if (before?.spec === spec) return before.layout;
-  const hash = hashOf(spec);
-  if (before?.layout.hash === hash) return before.layout;
+  if (before && isSame(before.spec, spec)) return before.layout;
   memo.laidOut++;
-  return layOutRun(spec, hash);
+  return layOutRun(spec, hashOf(spec));
 }
 
 const isBroken = (run: RunSpec | BrokenRun): run is BrokenRun => 'broken' in run;
