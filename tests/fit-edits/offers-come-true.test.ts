@@ -1,0 +1,78 @@
+import { expect, it } from 'vitest';
+import type { FitChoice, FitResult } from '../../language/layout/index.ts';
+import { allJobs, type OpenJob, openAll, openJobs, textAfter } from '../jobs/index.ts';
+import { randomJob } from './random-jobs.ts';
+
+const RANDOM_JOBS = 60;
+
+it.each(allJobs)(
+  '$name: every remedy offered, written into the text, builds what it said',
+  async ({ path }) => {
+    await offersComeTrue(path, openAll().open);
+  },
+);
+
+it('builds what it offers in jobs made at random', async () => {
+  const { open } = openJobs({});
+  const offers: string[] = [];
+  for (let seed = 1; seed <= RANDOM_JOBS; seed++) {
+    offers.push(
+      ...(await offersComeTrue('/made/side.slat', (path, text) => open(path, text ?? randomJob(seed).text))),
+    );
+  }
+  expect(offers.length).toBeGreaterThan(2 * RANDOM_JOBS);
+  expect([...new Set(offers)].sort()).toEqual([
+    'change-width',
+    'gaps',
+    'move-ends',
+    'rip-last',
+    'short-repeat',
+    'trim',
+  ]);
+}, 60_000);
+
+/** Tries every offer of a job; the answer is of what kind they were. */
+async function offersComeTrue(
+  path: string,
+  open: (path: string, text?: string) => Promise<OpenJob>,
+): Promise<string[]> {
+  const texts: { run: string; fit: FitResult; choice: FitChoice; text: string }[] = [];
+  const { document, layout } = await open(path);
+  for (const run of layout.runs) {
+    for (const fit of run.fits) {
+      for (const choice of fit.choices) {
+        // What would have to be edited in another file is not offered as a text here.
+        if (choice.changes.some(({ uri }) => uri !== document.uri.toString())) continue;
+        texts.push({ run: run.spec.name, fit, choice, text: textAfter(document, choice.changes) });
+      }
+    }
+  }
+  for (const { run, fit, choice, text } of texts) {
+    const where = `${run} ${fit.gate ?? fit.bays.join()} ${choice.kind}\n${text}`;
+    expect(choice.changes.length, where).toBeGreaterThan(0);
+    const after = await open(path, text);
+    expect(
+      after.findings.filter(({ severity }) => severity === 'error').map(({ message }) => message),
+      where,
+    ).toEqual([]);
+    const [bay] = fit.bays;
+    const again = after.run(run).fits.find((one) => one.gate === fit.gate && one.bays.includes(bay ?? -1));
+    expect(figures(again?.chosen), where).toEqual(figures(choice));
+  }
+  return texts.map(({ choice }) => choice.kind);
+}
+
+/** What is built, however it was come by. */
+function figures(choice: FitChoice | undefined) {
+  return (
+    choice && {
+      count: choice.count,
+      gap: choice.gap,
+      lead: choice.lead,
+      tail: choice.tail,
+      width: choice.width,
+      bottom: choice.bottom,
+      height: choice.height,
+    }
+  );
+}
