@@ -31,6 +31,13 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) =>
       `A post is stated at ${a.station}, in the opening of gate ${a.gate}. Leave it out, or move the gate.`,
   },
+  'post-in-obstacle': {
+    message: (a) =>
+      `A post from ${a.station} to ${a.until} stands where no hole may be, from ${a.from} to ${a.to}${a.reason === '' ? '' : ` (${a.reason})`}. ` +
+      (a.why === 'stated'
+        ? 'It is stated to stand there: move it, or the gate or the end it belongs to.'
+        : 'No equal bays, mirrored pair or wide middle within the spacing keep clear of it: allow wider bays, or state the stations.'),
+  },
   'stations-order': {
     message: (a) =>
       `Station ${a.station} comes after ${a.before}. Write the stations from the smallest to the greatest.`,
@@ -95,6 +102,28 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
   },
   'brace-too-wide': {
     message: (a) => `The brace of ${a.gate}, ${a.width} wide, does not go into its frame.`,
+  },
+  'corner-slats': {
+    message: (a) => {
+      switch (a.why) {
+        case 'inside':
+          return (
+            `Slats on the face inside the turn from ${a.first} to ${a.second} do not reach the corner post. ` +
+            'Put the slats of both on the other face, or between posts.'
+          );
+        case 'mixed':
+          return (
+            `\`corner ${a.corner}\` joins level slats that lie on the same face of ${a.first} and ${a.second}. ` +
+            'Put both on that face, or write `corner post`.'
+          );
+        case 'straight':
+          return `${a.second} goes straight on from ${a.first}; there is no corner to ${a.corner}. Write \`corner post\`, or a turn.`;
+        case 'sharp':
+          return `The corner from ${a.first} to ${a.second} is so sharp that what stands beside the post on one side is in the way of the other. Open the angle, or let ${a.second} begin at a point of its own.`;
+        case 'cut':
+          return `A ${a.corner} at this angle needs a cut of more than 60°. Write \`corner miter\`, which halves the turn.`;
+      }
+    },
   },
   'pieces-overlap': { message: (a) => `${a.first} and ${a.second} are in the same place.` },
 });

@@ -80,6 +80,29 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
         ? `Gate ${a.gate} hangs in ${a.run}, which is in another file. State the gate where its run is.`
         : `Gate ${a.gate} waits for its run ${a.run}, which cannot be worked out yet.`,
   },
+  'placement-circular': {
+    message: (a) =>
+      `Run ${a.run} comes after itself: ${a.way}. Let one of them begin at a point, with \`placed at\`.`,
+  },
+  'placement-unclear': {
+    severity: 'error',
+    message: (a) => {
+      switch (a.reason) {
+        case 'other-file':
+          return `Run ${a.other} is in another file; a run comes after one of its own file.`;
+        case 'taken':
+          return `Another run comes after ${a.other} already. Let ${a.run} come after that one, or begin at a point.`;
+        case 'both':
+          return `Run ${a.run} is placed at a point and after ${a.other}. Keep one of them; the point counts.`;
+        case 'alone':
+          return `Run ${a.run} has a \`corner\` and comes after no run. Write \`after\` with the name of a run.`;
+        case 'angle':
+          return `An inside angle of ${a.other} is not laid out; write one from 30° to 180°, which is straight on.`;
+        case 'bearing':
+          return `A bearing of ${a.other} is past a full turn; write 0° for north, 90° for east, up to 360°.`;
+      }
+    },
+  },
 });
 
 const DOUBTS: Readonly<Record<string, string>> = {

@@ -8,6 +8,7 @@ import { ground } from './ground.ts';
 import { leafKey } from './leaf-chains.ts';
 import { bayLeftovers, leafLeftover } from './leftover.ts';
 import { letterFor } from './letter.ts';
+import { obstacleMarks } from './obstacle-marks.ts';
 import { carriesSlats, pieceGroups } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
 import { type Seen, see } from './places.ts';
@@ -35,7 +36,7 @@ export function runLetter(run: RunLayout, reading?: 'screen' | 'paper'): number 
 
 function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
   const level = -toMm(run.ground);
-  const seen = see(run.pieces, FROM_FRONT);
+  const seen = see([...run.borrowed, ...run.pieces], FROM_FRONT);
   const object = objectBounds(run, seen, level);
   const foot = Math.max(level, ...seen.filter((one) => one.piece.role === 'post').map((one) => one.shape.y1));
   const length = toMm(run.spec.length.value);
@@ -56,6 +57,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
   const chains = drawChains(run.key, dimensionChains(run, measure), object, letter);
   const posts = chains.labels.find((label) => label.key === `${run.key}/posts/1`);
   const marks = runMarks(run, level, foot, letter);
+  const obstacles = obstacleMarks(run, () => level, letter);
   const side = run.spec.seenFrom.value;
   const titles = {
     title: `Elevation of ${run.spec.name}`,
@@ -77,7 +79,8 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
       chains,
       ...(posts ? [stationZero(run.key, posts.y, letter)] : []),
       marks,
-      titleBlock(run.key, titles, 0, length, marks.bounds[3] + 1.4 * letter, measure, letter),
+      obstacles,
+      titleBlock(run.key, titles, 0, length, Math.max(marks.bounds[3], obstacles.bounds[3]) + 1.4 * letter, measure, letter),
     ],
   );
 }

@@ -46,6 +46,7 @@ export function planBay(spec: RunSpec, placed: PlacedBay, lines: readonly Line[]
     flush,
     step: spec.measure.step,
     hold: holdOf(spec, placed, lines, z),
+    ...(upright ? {} : cornerEnds(spec, placed)),
     from: [spec.infill.fill, spec.origin],
   };
   const sight = { key: bay.key, bay: bay.number, upright, lines, span: upright ? x : z, x, z: free };
@@ -155,6 +156,12 @@ function levelReach({ infill }: RunSpec, { bay, left, right }: PlacedBay): { rea
   const high = right.sharesSlats ? joint(right) - Math.ceil(gap / 2) : right.mark.to;
   const flush = !left.sharesSlats ? 'start' : !right.sharesSlats ? 'end' : 'middle';
   return { reach: [low, high], flush };
+}
+
+/** Where slats on a face end at a corner rather than with their bay. */
+function cornerEnds({ infill }: RunSpec, { left, right }: PlacedBay): Pick<Panel, 'ends'> {
+  const [low, high] = [left.corner?.end, right.corner?.end];
+  return infill.mounting.value.kind === 'face' && (low || high) ? { ends: { low, high } } : {};
 }
 
 function railsOf(spec: RunSpec, placed: PlacedBay, z: Range): readonly Piece[] {

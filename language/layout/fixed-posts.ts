@@ -1,5 +1,9 @@
 import type { GateSpec, Origin, PostStock, Problem, RunSpec } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
+import type { SlatEnd } from './corner.ts';
+import type { Range } from './infill.ts';
+import { type EndJoint, type Joints, lastSlatEnd, type StartJoint } from './joints.ts';
+import { postDepth } from './post-pieces.ts';
 import { geometryProblem } from './problems.ts';
 
 /** A post whose place is stated. */
@@ -10,6 +14,18 @@ export interface FixedPost {
   readonly opensRight?: GateSpec;
   readonly opensLeft?: GateSpec;
   readonly origins: readonly Origin[];
+  /** Set where another run meets this one. */
+  readonly corner?: PostAtCorner;
+}
+
+/** What is particular about a post that two runs share. */
+export interface PostAtCorner {
+  /** It belongs to the run this one comes after, and is counted but not made here; where it is through this run. */
+  readonly borrowed?: { readonly key: string; readonly depth: Range };
+  /** The runs go straight on, so that slats on its face meet there. */
+  readonly straight: boolean;
+  /** How slats on its face end, where they do not end with it. */
+  readonly end?: SlatEnd;
 }
 
 /**
@@ -18,6 +34,7 @@ export interface FixedPost {
  */
 export function fixedPosts(
   spec: RunSpec,
+  { start, end }: Joints,
 ): { posts: readonly FixedPost[] } | { problems: readonly Problem[] } {
   const gates = [...spec.gates].sort((a, b) => a.station.value - b.station.value);
   const problems = [...gateProblems(spec, gates), ...stationProblems(spec, gates)];
@@ -48,7 +65,8 @@ export function fixedPosts(
     origins: [origin, spec.post.origin, own.origin],
   });
 
-  if (!beginsAt(0)) put(line(0, spec.length.origin));
+  if (start) put(cornerPost(spec, start));
+  else if (!beginsAt(0)) put(line(0, spec.length.origin));
   if (!endsAt(length)) put(line(length - along, spec.length.origin));
   for (const post of gatePosts) put(post);
   if (spec.spacing.value.kind === 'stations') {
@@ -57,8 +75,31 @@ export function fixedPosts(
     }
   }
   posts.sort((a, b) => a.from - b.from || a.to - b.to);
+  const last = posts.at(-1);
+  if (end && last)
+    posts[posts.length - 1] = { ...last, corner: { ...last.corner, ...atEnd(spec, end, last) } };
   const crossed = overlaps(spec, posts);
   return crossed.length > 0 ? { problems: crossed } : { posts };
+}
+
+/** The post it shares with the run it comes after: its 0 is that post's outer face. */
+function cornerPost(spec: RunSpec, { post, corner, turn }: StartJoint): FixedPost {
+  return {
+    from: 0,
+    to: corner.along,
+    stock: post.stock,
+    origins: [spec.placement?.origin ?? spec.origin, ...post.from],
+    corner: {
+      borrowed: { key: post.key, depth: corner.depth },
+      straight: turn === 0,
+      ...(corner.ends.second ? { end: corner.ends.second } : {}),
+    },
+  };
+}
+
+function atEnd(spec: RunSpec, joint: EndJoint, post: FixedPost): PostAtCorner {
+  const slats = lastSlatEnd(spec, joint, { x: [post.from, post.to], y: postDepth(spec, post) });
+  return { straight: joint.turn === 0, ...(slats ? { end: slats } : {}) };
 }
 
 function postsOf(gate: GateSpec): readonly FixedPost[] {

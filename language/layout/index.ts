@@ -4,12 +4,15 @@
  *
  * Lives here: geometry of pieces. Does not live here: judgment (checks/), pictures (drawing/).
  */
+export { type Flat, levelFace, type SlatEnd } from './corner.ts';
 export { hashOf } from './hash.ts';
 export { createLayoutMemo, type LayoutMemo, layOutJob } from './job.ts';
+export type { Joints } from './joints.ts';
 export type * from './layout.ts';
 export { bayKey, courseKey, gateKey, postKey, runKey } from './names.ts';
 export { findOverlaps, overlap } from './overlap.ts';
 export type * from './piece.ts';
+export { placesOf, toPlan } from './places.ts';
 export type { GeometryArgs, GeometryCode } from './problems.ts';
 export { layOutRun } from './run.ts';
 export { contactArea, findUnsupported } from './support.ts';

@@ -1,8 +1,10 @@
 import type { FlatStock, Origin, Sourced } from '../model/index.ts';
 import { floorToStep, type Ticks } from '../units/index.ts';
+import type { SlatEnd } from './corner.ts';
 import { cleatLabel, slatLabel, trimLabel } from './labels.ts';
 import { type Line, thickestOf } from './lines.ts';
 import { type Block, makeBoard } from './make-board.ts';
+import { makeCornerSlat } from './make-corner-slat.ts';
 import type { About } from './make-piece.ts';
 import { courseKey } from './names.ts';
 import type { Piece } from './piece.ts';
@@ -53,6 +55,8 @@ export interface Panel {
   readonly flush: Flush;
   readonly step: Ticks;
   readonly hold: OnFace | Between;
+  /** Where level slats on a face end at a corner instead, there cut to what they meet. */
+  readonly ends?: { readonly low?: SlatEnd; readonly high?: SlatEnd };
   /** Statements every piece follows from, after those of its line. */
   readonly from: readonly Origin[];
 }
@@ -89,6 +93,13 @@ export function panelPieces(panel: Panel): Piece[] {
       from: originsOf(line),
     };
     const stock = { name: line.stock.name, ripped: line.ripped };
+    if (panel.ends && panel.hold.kind === 'face') {
+      const { face } = panel.hold;
+      cleats.push(
+        makeCornerSlat(about, stock, { x: panel.reach, y, z }, { face, step: panel.step, ...panel.ends }),
+      );
+      continue;
+    }
     cleats.push(makeBoard(about, stock, panel.upright, { x, y, z }));
   }
   return cleats;

@@ -1,6 +1,8 @@
 import type { BrokenRun, Job, RunSpec } from '../model/index.ts';
 import { hashOf } from './hash.ts';
-import type { Layout, RunLayout } from './layout.ts';
+import { endJoint, type Joints, startJoint } from './joints.ts';
+import type { Joint, Layout, RunLayout } from './layout.ts';
+import { placesOf } from './places.ts';
 import { layOutRun } from './run.ts';
 import { isSame } from './same.ts';
 
@@ -33,40 +35,86 @@ export function createLayoutMemo(): LayoutMemo {
 }
 
 /**
- * Lays out every run that is not broken. A run whose spec is as it was is not laid out again, whatever else
- * changed. A broken run has no layout here; its last good one is in the memo as long as the job names it.
+ * Lays out every run that is not broken. A run whose spec and neighbors' facts are as they were is not laid out
+ * again, whatever else changed. A broken run has no layout here; its last good one is in the memo as long as
+ * the job names it, and stands in for it where another run comes after it.
  */
 export function layOutJob(job: Job, memo: LayoutMemo = createLayoutMemo()): Layout {
   if (!(memo instanceof RunMemo)) throw new TypeError('the memo is not one of createLayoutMemo');
   const latest = new Map<string, Remembered>();
   const good = new Map<string, RunLayout>();
-  const runs: RunLayout[] = [];
-  const times = new Map<string, number>();
-  for (const run of job.runs) {
-    // Two runs of one name are told of elsewhere; here each keeps a memory of its own.
-    const time = (times.get(run.name) ?? 0) + 1;
-    times.set(run.name, time);
-    const name = time === 1 ? run.name : `${run.name}\n${time}`;
+  const laid = new Map<RunSpec, RunLayout>();
+  const entries = named(job);
+  const byName = new Map(entries.map((entry) => [entry.name, entry]));
+  const followers = followersOf(entries);
+
+  const layOut = ({ name, run }: Entry): void => {
+    if (latest.has(name) || (!isBroken(run) && laid.has(run))) return;
     const before = memo.latest.get(name);
-    const layout = isBroken(run) ? undefined : remembered(memo, run, before);
-    if (layout && !isBroken(run)) {
+    if (isBroken(run)) {
+      if (before) latest.set(name, before);
+    } else {
+      const first = run.placement?.kind === 'after' ? byName.get(run.placement.run) : undefined;
+      if (first) layOut(first);
+      const neighbor = first && (good.get(first.name) ?? memo.good.get(first.name));
+      const next = followers.get(name);
+      const start = neighbor && startJoint(neighbor, run);
+      const end = next && endJoint(run, next);
+      const joints: Joints = { ...(start ? { start } : {}), ...(end ? { end } : {}) };
+      const layout = remembered(memo, run, joints, before);
+      laid.set(run, layout);
       latest.set(name, { spec: run, layout });
-      runs.push(layout);
-    } else if (before) {
-      latest.set(name, before);
+      if (layout.sound) good.set(name, layout);
     }
-    const last = layout?.sound ? layout : memo.good.get(name);
+    const last = good.get(name) ?? memo.good.get(name);
     if (last) good.set(name, last);
-  }
+  };
+  for (const entry of entries) layOut(entry);
   memo.latest = latest;
   memo.good = good;
-  return { runs };
+  const runs = entries.flatMap(({ run }) => (isBroken(run) ? [] : (laid.get(run) ?? [])));
+  return { runs, joints: jointsOf(runs), places: placesOf(runs) };
 }
 
-function remembered(memo: RunMemo, spec: RunSpec, before: Remembered | undefined): RunLayout {
-  if (before && isSame(before.spec, spec)) return before.layout;
+interface Entry {
+  readonly name: string;
+  readonly run: RunSpec | BrokenRun;
+}
+
+/** Two runs of one name are told of elsewhere; here each keeps a memory of its own. */
+function named({ runs }: Job): readonly Entry[] {
+  const times = new Map<string, number>();
+  return runs.map((run) => {
+    const time = (times.get(run.name) ?? 0) + 1;
+    times.set(run.name, time);
+    return { name: time === 1 ? run.name : `${run.name}\n${time}`, run };
+  });
+}
+
+/** By the name of a run, the one that comes after it. */
+function followersOf(entries: readonly Entry[]): ReadonlyMap<string, RunSpec> {
+  return new Map(
+    entries.flatMap(({ run }): [string, RunSpec][] =>
+      !isBroken(run) && run.placement?.kind === 'after' ? [[run.placement.run, run]] : [],
+    ),
+  );
+}
+
+function jointsOf(runs: readonly RunLayout[]): readonly Joint[] {
+  const byName = new Map(runs.map((run) => [run.spec.name, run]));
+  return runs.flatMap(({ key, spec, joints: { start }, sound }): Joint[] => {
+    const first = start && byName.get(start.after);
+    if (!start || !first?.sound || !sound || spec.placement?.kind !== 'after') return [];
+    const kind = spec.placement.corner.value;
+    return [{ first: first.key, second: key, kind, turn: start.turn, post: start.post.key }];
+  });
+}
+
+function remembered(memo: RunMemo, spec: RunSpec, joints: Joints, before: Remembered | undefined): RunLayout {
+  if (before && isSame(before.spec, spec) && isSame(before.layout.joints, joints)) return before.layout;
   memo.laidOut++;
-  return layOutRun(spec, hashOf(spec));
+  const alone = !joints.start && !joints.end;
+  return layOutRun(spec, alone ? hashOf(spec) : hashOf([spec, joints]), joints);
 }
 
 const isBroken = (run: RunSpec | BrokenRun): run is BrokenRun => 'broken' in run;

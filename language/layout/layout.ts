@@ -1,5 +1,15 @@
-import type { GateSpec, Origin, Problem, RunSpec, Sourced, TextChange } from '../model/index.ts';
+import type {
+  CornerKind,
+  GateSpec,
+  NoHole,
+  Origin,
+  Problem,
+  RunSpec,
+  Sourced,
+  TextChange,
+} from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
+import type { Joints } from './joints.ts';
 import type { Piece } from './piece.ts';
 
 export type { TextChange } from '../model/index.ts';
@@ -8,7 +18,7 @@ export type { TextChange } from '../model/index.ts';
 export interface Frame {
   /** Ticks from the job's datum point. */
   readonly origin: readonly [x: number, y: number, z: number];
-  /** Degrees; 0 while runs are straight and alone. */
+  /** Degrees clockwise from north; the run's back is at the left of one who walks it. */
   readonly bearing: number;
 }
 
@@ -20,6 +30,29 @@ export interface PostMark {
   readonly from: Ticks;
   readonly to: Ticks;
   readonly gate?: string;
+}
+
+/** One way to divide a stretch of a run clear of obstacles. */
+export interface PostChoice {
+  readonly kind: 'equal' | 'wide' | 'pair';
+  /** Faces nearest station 0 of the posts between the fixed ones. */
+  readonly posts: readonly Ticks[];
+  /** Clear widths of its bays, from station 0. */
+  readonly clears: readonly Ticks[];
+  /** Which of them, from 0, are unlike the rest: the wide one, or the pair. */
+  readonly unlike: readonly number[];
+  readonly widest: Ticks;
+}
+
+/** A stretch whose ordinary division put a post where no hole may be. */
+export interface PostMove {
+  /** Where that post would have stood. */
+  readonly post: Ticks;
+  readonly noHole: NoHole;
+  /** What is built. */
+  readonly chosen: PostChoice;
+  /** The others, best first, each with the edits that build it. */
+  readonly others: readonly { readonly choice: PostChoice; readonly changes: readonly TextChange[] }[];
 }
 
 /** The space between two neighboring posts. */
@@ -134,9 +167,12 @@ export interface RunLayout {
   readonly spec: RunSpec;
   /** False when impossible geometry keeps it from being built: then it has no posts, bays or pieces. */
   readonly sound: boolean;
-  readonly frame: Frame;
+  /** How it meets its neighbors; empty for a run that stands alone. */
+  readonly joints: Joints;
   readonly posts: readonly PostMark[];
   readonly bays: readonly Bay[];
+  /** Stretches divided anew because of obstacles. */
+  readonly postMoves: readonly PostMove[];
   /** Heights from the datum. */
   readonly ground: Ticks;
   readonly bottom: Ticks;
@@ -147,12 +183,28 @@ export interface RunLayout {
   readonly courses: ReadonlyMap<number, readonly Course[]>;
   readonly leaves: readonly Leaf[];
   readonly pieces: readonly Piece[];
+  /** Posts that count in this run and are pieces of another, in this run's frame. */
+  readonly borrowed: readonly Piece[];
   readonly openings: readonly Opening[];
   readonly fits: readonly FitResult[];
   /** Impossible geometry found while laying out; the run may still have pieces. */
   readonly problems: readonly Problem[];
 }
 
+/** Two runs that meet, by key. */
+export interface Joint {
+  readonly first: string;
+  readonly second: string;
+  readonly kind: CornerKind;
+  /** Degrees, positive to the left of one who walks the first run. */
+  readonly turn: number;
+  /** The post they share. */
+  readonly post: string;
+}
+
 export interface Layout {
   readonly runs: readonly RunLayout[];
+  readonly joints: readonly Joint[];
+  /** Where runs stand, by key; only those whose place is stated or follows from one that is. */
+  readonly places: ReadonlyMap<string, Frame>;
 }

@@ -1,7 +1,8 @@
 import type { GateSpec, Origin, PostStock, Problem, RunSpec } from '../model/index.ts';
 import { divideStretches } from './divide.ts';
-import { type FixedPost, fixedPosts } from './fixed-posts.ts';
-import type { Bay, PostMark } from './layout.ts';
+import { type FixedPost, fixedPosts, type PostAtCorner } from './fixed-posts.ts';
+import type { Joints } from './joints.ts';
+import type { Bay, PostMark, PostMove } from './layout.ts';
 import { bayKey, postKey } from './names.ts';
 
 /** A post on the tape, with what it is made of and the gates that open beside it. */
@@ -14,6 +15,8 @@ export interface PlacedPost {
   /** Whether a bay of slats lies on each side of it, so that slats on its face meet there. */
   readonly sharesSlats: boolean;
   readonly from: readonly Origin[];
+  /** Set where another run meets this one. */
+  readonly corner?: PostAtCorner;
 }
 
 /** A bay and the posts at its ends. */
@@ -27,6 +30,9 @@ export interface PlacedBay {
 export interface PlacedPosts {
   readonly posts: readonly PlacedPost[];
   readonly bays: readonly PlacedBay[];
+  readonly moves: readonly PostMove[];
+  /** Posts that stand where no hole may be. They are built all the same, so that one sees it. */
+  readonly clashes: readonly Problem[];
 }
 
 /**
@@ -34,8 +40,8 @@ export interface PlacedPosts {
  * to the tick; those between stand at the mark of the measure nearest to where equal bays would put
  * them, counted from station 0, so that no error piles up. Posts and bays sum to the run exactly.
  */
-export function placePosts(spec: RunSpec): PlacedPosts | readonly Problem[] {
-  const fixed = fixedPosts(spec);
+export function placePosts(spec: RunSpec, joints: Joints = {}): PlacedPosts | readonly Problem[] {
+  const fixed = fixedPosts(spec, joints);
   if ('problems' in fixed) return fixed.problems;
   const divided = divideStretches(spec, fixed.posts);
   if ('problems' in divided) return divided.problems;
@@ -54,21 +60,24 @@ export function placePosts(spec: RunSpec): PlacedPosts | readonly Problem[] {
     const bay: Bay = { number, key: bayKey(spec.name, number), from, to, clear: to - from, gate: gate?.name };
     bays.push({ bay, left, right, gate });
   }
-  return { posts, bays };
+  return { posts, bays, moves: divided.moves, clashes: divided.clashes };
 }
 
 function placed({ name }: RunSpec, post: FixedPost, number: number, all: readonly FixedPost[]): PlacedPost {
-  const { from, to, stock, opensLeft, opensRight } = post;
+  const { from, to, stock, opensLeft, opensRight, corner } = post;
   const gate = opensRight?.name ?? opensLeft?.name;
   const before = all[number - 2];
   const after = all[number];
-  const alone = !before || !after || before.to === from || after.from === to;
+  const alone = (!before && !after) || before?.to === from || after?.from === to;
+  // At an end of the run slats meet only those of a run that goes straight on.
+  const shared = (before !== undefined && after !== undefined) || corner?.straight === true;
   return {
-    mark: { number, key: postKey(name, number), from, to, gate },
+    mark: { number, key: corner?.borrowed?.key ?? postKey(name, number), from, to, gate },
     stock,
     opensLeft,
     opensRight,
-    sharesSlats: !alone && !gate,
+    sharesSlats: !alone && !gate && shared,
     from: post.origins,
+    ...(corner ? { corner } : {}),
   };
 }

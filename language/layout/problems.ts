@@ -19,6 +19,15 @@ export interface GeometryArgs {
   'gates-overlap': { first: string; second: string; until: string };
   /** A post is stated in the middle of an opening. */
   'post-in-opening': { station: string; gate: string };
+  /** A post stands where no hole may be, and nothing keeps it clear; `reason` may be empty. */
+  'post-in-obstacle': {
+    station: string;
+    until: string;
+    from: string;
+    to: string;
+    reason: string;
+    why: 'stated' | 'none-fits';
+  };
   /** A post is stated after one farther along. */
   'stations-order': { station: string; before: string };
   /** A post is stated past an end of the run. */
@@ -48,6 +57,13 @@ export interface GeometryArgs {
   'brace-no-room': { gate: string; needs: string; room: string };
   /** The brace is as wide as the frame inside. */
   'brace-too-wide': { gate: string; width: string };
+  /** Slats of two runs do not meet as the corner is stated; `why` says for what reason. */
+  'corner-slats': {
+    first: string;
+    second: string;
+    corner: string;
+    why: 'inside' | 'mixed' | 'straight' | 'cut' | 'sharp';
+  };
   /** Two pieces are in one place. */
   'pieces-overlap': { first: string; second: string };
 }

@@ -4,11 +4,12 @@ import { fillBays, type Infills } from './fill-bays.ts';
 import { planLeaf } from './gate-leaf.ts';
 import { hashOf } from './hash.ts';
 import { type Panel, panelPieces, type Range } from './infill.ts';
+import type { Joints } from './joints.ts';
 import type { Course, FitResult, Leaf, Opening, RunLayout } from './layout.ts';
 import { coursesOf, thickestOf } from './lines.ts';
 import { runKey } from './names.ts';
 import type { Piece } from './piece.ts';
-import { embedOf, postPieces } from './post-pieces.ts';
+import { borrowedPost, embedOf, postPieces } from './post-pieces.ts';
 import { type PlacedBay, type PlacedPosts, placePosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { sizeProblems } from './sizes.ts';
@@ -20,11 +21,14 @@ import { sizeProblems } from './sizes.ts';
  * Impossible geometry is told in `problems`. Where it keeps posts or bays from being built there are no pieces
  * and the layout is not `sound`; where it is a gate leaf's alone, only that leaf is missing.
  */
-export function layOutRun(spec: RunSpec, hash: string = hashOf(spec)): RunLayout {
+export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Joints = {}): RunLayout {
+  const unsound = (problems: readonly Problem[]) => ({ ...bare(spec, hash, joints), problems });
   const sizes = sizeProblems(spec);
-  if (sizes.length > 0) return unsound(spec, hash, sizes);
-  const placed = placePosts(spec);
-  if (!('posts' in placed)) return unsound(spec, hash, placed);
+  if (sizes.length > 0) return unsound(sizes);
+  const corner = cornerProblems(spec, joints);
+  if (corner.length > 0) return unsound(corner);
+  const placed = placePosts(spec, joints);
+  if (!('posts' in placed)) return unsound(placed);
 
   const infills = fillBays(spec, placed);
   const { bottom, height } = infills.ends;
@@ -33,26 +37,29 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec)): RunLayout
   const filled = placed.bays.filter(({ gate }) => !gate);
   const thickest = Math.max(0, ...infills.all.map(({ lines }) => thickestOf(lines)));
   const troubles = filled.length > 0 ? bayProblems(spec, filled, z, thickest) : [];
-  if (troubles.length > 0) return unsound(spec, hash, troubles);
+  if (troubles.length > 0) return unsound(troubles);
 
   const count = countOf(placed, infills);
-  if (count > MOST_PIECES) return unsound(spec, hash, [tooMany(spec, count)]);
+  if (count > MOST_PIECES) return unsound([tooMany(spec, count)]);
   const content = fillAll(spec, placed.bays, infills, z, count);
 
   const top = z[1];
   const postTop = top + spec.tops.value;
   const embed = embedOf(spec, postTop - ground);
   return {
-    ...bare(spec, hash),
+    ...bare(spec, hash, joints),
     sound: true,
     posts: placed.posts.map(({ mark }) => mark),
     bays: placed.bays.map(({ bay }) => bay),
+    postMoves: placed.moves,
     bottom: z[0],
     top,
     postTop,
     embed,
     ...content,
+    problems: [...placed.clashes, ...content.problems],
     pieces: [...postPieces(spec, placed.posts, ground - embed.value, postTop), ...content.pieces],
+    borrowed: joints.start ? [borrowedPost(spec, joints.start)] : [],
   };
 }
 
@@ -114,16 +121,17 @@ function tooMany({ origin }: Pick<RunSpec, 'origin'>, count: number): Problem {
   return geometryProblem('too-many-pieces', origin, { count, most: MOST_PIECES });
 }
 
-function bare(spec: RunSpec, hash: string): RunLayout {
+function bare(spec: RunSpec, hash: string, joints: Joints): RunLayout {
   const ground = spec.ground.value;
   return {
     key: runKey(spec.name),
     hash,
     spec,
     sound: false,
-    frame: { origin: [0, 0, 0], bearing: 0 },
+    joints,
     posts: [],
     bays: [],
+    postMoves: [],
     ground,
     bottom: ground,
     top: ground,
@@ -132,12 +140,16 @@ function bare(spec: RunSpec, hash: string): RunLayout {
     courses: new Map(),
     leaves: [],
     pieces: [],
+    borrowed: [],
     openings: [],
     fits: [],
     problems: [],
   };
 }
 
-function unsound(spec: RunSpec, hash: string, problems: readonly Problem[]): RunLayout {
-  return { ...bare(spec, hash), problems };
+function cornerProblems(spec: RunSpec, { start }: Joints): readonly Problem[] {
+  if (!start?.trouble || spec.placement?.kind !== 'after') return [];
+  const { corner } = spec.placement;
+  const args = { first: start.after, second: spec.name, corner: corner.value, why: start.trouble };
+  return [geometryProblem('corner-slats', corner.origin, args)];
 }

@@ -16,8 +16,9 @@ export interface Unsupported {
 export function findUnsupported({
   pieces,
   spec,
-}: Pick<RunLayout, 'pieces' | 'spec'>): readonly Unsupported[] {
-  const byKey = new Map(pieces.map((piece) => [piece.key, piece]));
+  borrowed = [],
+}: Pick<RunLayout, 'pieces' | 'spec'> & Partial<Pick<RunLayout, 'borrowed'>>): readonly Unsupported[] {
+  const byKey = new Map([...pieces, ...borrowed].map((piece) => [piece.key, piece]));
   const hingeGaps = new Map(spec.gates.map((gate) => [gate.name, gate.hingeGap.value]));
   const opens = ({ role, gate }: Piece, holder: Piece): number =>
     role === 'stile' && holder.role === 'post' && gate !== undefined

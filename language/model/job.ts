@@ -153,6 +153,38 @@ export interface GateSpec {
   readonly infill: InfillSpec;
 }
 
+/** How two runs meet: at a post that slats die into; this run's slats past the first's, against them, or mitered with them. */
+export type CornerKind = 'post' | 'lap' | 'butt' | 'miter';
+
+/**
+ * Where station 0 of a run is on the plan: at a point, going in a direction, or at the end of another run.
+ * Bearings are degrees clockwise from north, as on a compass. A turn is in degrees, positive to the left of
+ * one who walks the first run from its station 0 (that is toward its back), 0 straight on.
+ */
+export type Placement =
+  | {
+      readonly kind: 'at';
+      readonly east: Sourced<Ticks>;
+      readonly north: Sourced<Ticks>;
+      readonly bearing: Sourced<number>;
+      readonly origin: Origin;
+    }
+  | {
+      readonly kind: 'after';
+      readonly run: string;
+      readonly turn: Sourced<number>;
+      readonly corner: Sourced<CornerKind>;
+      readonly origin: Origin;
+    };
+
+/** A stretch of the run where no hole may be: a pipe, a root, a tap. */
+export interface NoHole {
+  readonly from: Ticks;
+  readonly to: Ticks;
+  readonly reason?: string;
+  readonly origin: Origin;
+}
+
 /** Everything needed to lay out one run, and nothing else: the unit of remembering. */
 export interface RunSpec {
   readonly name: string;
@@ -176,6 +208,9 @@ export interface RunSpec {
   readonly rail?: Sourced<FlatStock>;
   readonly infill: InfillSpec;
   readonly gates: readonly GateSpec[];
+  readonly placement?: Placement;
+  /** Where no part of a post's width may stand; how wide its hole is dug does not count. None when left out. */
+  readonly noHoles?: readonly NoHole[];
   readonly measure: Measure;
 }
 

@@ -84,6 +84,15 @@ export interface ProblemArgs {
     readonly run: string;
     readonly reason: 'other-file' | 'broken';
   };
+  /** A run that comes after itself, by way of others. */
+  readonly 'placement-circular': { readonly run: string; readonly way: string };
+  /** A run whose place on the plan does not follow from what is stated. */
+  readonly 'placement-unclear': {
+    readonly run: string;
+    /** The run it is to come after, or the angle as written. */
+    readonly other: string;
+    readonly reason: 'other-file' | 'taken' | 'both' | 'alone' | 'angle' | 'bearing';
+  };
 }
 
 export type ProblemCode = keyof ProblemArgs;

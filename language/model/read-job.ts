@@ -11,6 +11,7 @@ import { readRun, tellGateRun } from './read-run.ts';
 import { readStock } from './read-stock.ts';
 import { follow, type JobContext, makeReader, originOf, type Reader } from './reader.ts';
 import { NO_BINDINGS } from './resolve-parameter.ts';
+import { untangled } from './untangle-placements.ts';
 
 /**
  * The job of one file: plain data with units resolved, references followed and defaults filled.
@@ -54,5 +55,8 @@ function readRuns(reader: Reader, later: ReadonlySet<ast.Element>): readonly (Ru
     if (run.$container !== reader.root) tellGateRun(reader, element, run, 'other-file');
     gates.set(run, [...(gates.get(run) ?? []), element]);
   }
-  return runs.map((run) => readRun(reader, run, gates.get(run) ?? []));
+  return untangled(
+    reader,
+    runs.map((run) => readRun(reader, run, gates.get(run) ?? [])),
+  );
 }

@@ -9,6 +9,8 @@ import { readFlip } from './read-flip.ts';
 import { readGate } from './read-gate.ts';
 import { readInfillFit, readMounting } from './read-infill.ts';
 import { readBand, readLength } from './read-length.ts';
+import { readNoHoles } from './read-no-holes.ts';
+import { readPlacement } from './read-placement.ts';
 import { bayEstimate, hasSaneBays, readSpacing } from './read-spacing.ts';
 import { assumed, assumedLength, originOf, type Reader, tell } from './reader.ts';
 import { hasSaneSlats } from './sane-slats.ts';
@@ -93,6 +95,8 @@ function readOwn(
     ground,
     ...(upright && rail ? { rail } : {}),
     infill,
+    ...readPlacement(reader, node, pick),
+    ...readNoHoles(reader, node),
     measure: reader.measure,
   };
 }

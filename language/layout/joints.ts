@@ -1,0 +1,134 @@
+import type { CornerKind, Origin, PostStock, RunSpec } from '../model/index.ts';
+import type { Ticks } from '../units/index.ts';
+import { facePlane } from './bay-panel.ts';
+import {
+  type Corner,
+  type CornerTrouble,
+  cornerOf,
+  cornerTrouble,
+  isTooSharp,
+  levelFace,
+  type SlatEnd,
+} from './corner.ts';
+import type { Range } from './infill.ts';
+import type { RunLayout } from './layout.ts';
+
+/** All that one run needs to know of its neighbors, and nothing that leaves it as it is. */
+export interface Joints {
+  /** At station 0: the post it shares with the run it comes after. */
+  readonly start?: StartJoint;
+  /** At its other end: how its slats meet those of the run that comes after it. */
+  readonly end?: EndJoint;
+}
+
+export interface StartJoint {
+  readonly after: string;
+  readonly trouble?: CornerTrouble;
+  readonly turn: number;
+  readonly post: SharedPost;
+  readonly corner: Corner;
+}
+
+/** A post of another run: as stated there, and where it is in that run's frame. */
+export interface SharedPost {
+  readonly run: string;
+  readonly key: string;
+  readonly label: string;
+  readonly stock: PostStock;
+  readonly x: Range;
+  readonly y: Range;
+  readonly z: Range;
+  readonly from: readonly Origin[];
+}
+
+export interface EndJoint {
+  readonly turn: number;
+  readonly kind: CornerKind;
+  /** Thickest slat of the run that comes after, where it lies on a face of the shared post. */
+  readonly thick?: Ticks;
+}
+
+/** What `first` needs of the run that comes after it. */
+export function endJoint(first: RunSpec, second: RunSpec): EndJoint | undefined {
+  if (second.placement?.kind !== 'after' || cornerTrouble(first, second)) return undefined;
+  const { turn, corner } = second.placement;
+  return {
+    turn: turn.value,
+    kind: corner.value,
+    ...(levelFace(second.infill) ? { thick: thickestSlat(second) } : {}),
+  };
+}
+
+/** What `second` needs of the run it comes after, which is laid out. */
+export function startJoint(first: RunLayout, second: RunSpec): StartJoint | undefined {
+  const { placement } = second;
+  const post = sharedPost(first);
+  if (placement?.kind !== 'after' || !post) return undefined;
+  const face = levelFace(second.infill);
+  const corner = cornerOf({
+    kind: placement.corner.value,
+    turn: placement.turn.value,
+    post,
+    ...(levelFace(first.spec.infill) ? { first: thickestSlat(first.spec) } : {}),
+    ...(face ? { second: thickestSlat(second) } : {}),
+    ...(face === 'front' || face === 'back' ? { face } : {}),
+    plane: face === 'front' || face === 'back' ? facePlane(second, face) : 0,
+  });
+  const trouble =
+    cornerTrouble(first.spec, second) ?? (isSharp(first.spec, second, post, corner) ? 'sharp' : undefined);
+  return {
+    after: placement.run,
+    ...(trouble ? { trouble } : {}),
+    turn: placement.turn.value,
+    post,
+    corner,
+  };
+}
+
+/** How slats of a run end at its last post, given what comes after. */
+export function lastSlatEnd(
+  spec: RunSpec,
+  { turn, kind, thick }: EndJoint,
+  post: { readonly x: Range; readonly y: Range },
+): SlatEnd | undefined {
+  const face = levelFace(spec.infill);
+  if (face !== 'front' && face !== 'back') return undefined;
+  const first = thickestSlat(spec);
+  return cornerOf({ kind, turn, post, first, second: thick, face, plane: 0 }).ends.first;
+}
+
+function thickestSlat({ infill }: RunSpec): Ticks {
+  return Math.max(0, ...infill.pattern.repeat.map(({ value }) => value.thickness.value));
+}
+
+function isSharp(first: RunSpec, second: RunSpec, post: SharedPost, { along }: Corner): boolean {
+  if (second.placement?.kind !== 'after') return false;
+  const a = { begins: (post.x[1] - post.x[0]) / 2, half: halfDepth(first) };
+  return isTooSharp(second.placement.turn.value, a, { begins: along / 2, half: halfDepth(second) });
+}
+
+/** How far from the middle of the run reaches what stands between its posts. */
+function halfDepth(spec: RunSpec): Ticks {
+  const { infill, rail } = spec;
+  const slat = thickestSlat(spec);
+  const between = infill.mounting.value.kind === 'between';
+  const held = slat / 2 + (infill.cleat?.value.thickness.value ?? 0);
+  if (!infill.flip.upright) return between ? held : 0;
+  const rails = (rail?.value.thickness.value ?? 0) / 2;
+  return between ? Math.max(rails, held) : rails + slat;
+}
+
+/** The last post of a run that is laid out. */
+function sharedPost({ posts, pieces, spec }: RunLayout): SharedPost | undefined {
+  const mark = posts.at(-1);
+  const piece = mark && pieces.find(({ key }) => key === mark.key);
+  if (!piece) return undefined;
+  const range = (axis: 0 | 1 | 2): Range => {
+    const all = piece.solid.vertices.map((vertex) => vertex[axis]);
+    return [Math.min(...all), Math.max(...all)];
+  };
+  const gates = spec.gates.map(({ post }) => post.value);
+  const stock = [spec.post.value, ...gates].find(({ name }) => name === piece.cut.stock) ?? spec.post.value;
+  const { key, label, run, from } = piece;
+  return { run, key, label, stock, x: range(0), y: range(1), z: range(2), from };
+}

@@ -1,0 +1,50 @@
+import { axesOf, type Flat } from './corner.ts';
+import type { Frame, RunLayout } from './layout.ts';
+
+/** Where the first run stands when no place is stated and others come after it: at the datum point, going east. */
+const UNSTATED: Frame = { origin: [0, 0, 0], bearing: 90 };
+
+/**
+ * Where runs stand on the plan, by key: those whose place is stated, and those that come after one that has a
+ * place. Where no place is stated at all, the first run that others come after begins at the datum point; runs
+ * that hang together with none of these have no place. Only here are coordinates rounded to nothing: they are floats.
+ */
+export function placesOf(runs: readonly RunLayout[]): ReadonlyMap<string, Frame> {
+  const places = new Map<string, Frame>();
+  for (const { key, spec } of runs) {
+    const { placement } = spec;
+    if (placement?.kind !== 'at') continue;
+    const origin = [placement.east.value, placement.north.value, 0] as const;
+    places.set(key, { origin, bearing: placement.bearing.value });
+  }
+  const followed = new Set(runs.flatMap(({ joints }) => joints.start?.after ?? []));
+  if (places.size === 0) {
+    const first = runs.find(({ spec, joints }) => !joints.start && followed.has(spec.name));
+    if (first) places.set(first.key, UNSTATED);
+  }
+  const byName = new Map(runs.map((run) => [run.spec.name, run]));
+  // A run may stand in the text before the one it comes after.
+  for (let waiting = runs.filter(({ joints }) => joints.start); waiting.length > 0; ) {
+    const left = waiting.filter(({ key, joints: { start } }) => {
+      const first = start && byName.get(start.after);
+      const place = first && places.get(first.key);
+      if (!start || !place) return true;
+      places.set(key, placeAfter(place, start.corner.at, start.turn));
+      return false;
+    });
+    if (left.length === waiting.length) break;
+    waiting = left;
+  }
+  return places;
+}
+
+function placeAfter(first: Frame, at: Flat, turn: number): Frame {
+  const [x, y] = toPlan(first, at[0], at[1]);
+  return { origin: [x, y, first.origin[2]], bearing: (((first.bearing - turn) % 360) + 360) % 360 };
+}
+
+/** A point of a run's frame on the plan: east and north of the datum point, in ticks. */
+export function toPlan({ origin, bearing }: Frame, x: number, y: number): Flat {
+  const { along, back } = axesOf(90 - bearing);
+  return [origin[0] + x * along[0] + y * back[0], origin[1] + x * along[1] + y * back[1]];
+}
