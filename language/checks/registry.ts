@@ -9,6 +9,7 @@ import { impossibleGeometry } from './impossible-geometry.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
 import { nominalSize } from './nominal-size.ts';
 import { patternOpen } from './pattern-open.ts';
+import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
 import { ripTooThin } from './rip-too-thin.ts';
 import { spanTooLong } from './span-too-long.ts';
 import { fixesOf } from './stated-fixes.ts';
@@ -24,6 +25,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   gapTooWide,
   leafTooWide,
   patternOpen,
+  postMovedForObstacle,
   ripTooThin,
   spanTooLong,
   tooOpen,

@@ -80,7 +80,15 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
       ...(posts ? [stationZero(run.key, posts.y, letter)] : []),
       marks,
       obstacles,
-      titleBlock(run.key, titles, 0, length, Math.max(marks.bounds[3], obstacles.bounds[3]) + 1.4 * letter, measure, letter),
+      titleBlock(
+        run.key,
+        titles,
+        0,
+        length,
+        Math.max(marks.bounds[3], obstacles.bounds[3]) + 1.4 * letter,
+        measure,
+        letter,
+      ),
     ],
   );
 }

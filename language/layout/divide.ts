@@ -1,6 +1,9 @@
 import type { Problem, RunSpec } from '../model/index.ts';
 import { formatLength, roundToStep, type Ticks } from '../units/index.ts';
 import type { FixedPost } from './fixed-posts.ts';
+import type { PostMove } from './layout.ts';
+import { clashesOf, type Division, keepClear, movesOf } from './move-posts.ts';
+import type { Clearing } from './obstacles.ts';
 import { geometryProblem, MOST_POSTS } from './problems.ts';
 
 /** What lies between two neighboring fixed posts and is divided into equal bays. */
@@ -10,24 +13,29 @@ interface Stretch {
   readonly room: Ticks;
 }
 
-type Divided = { posts: readonly FixedPost[] } | { problems: readonly Problem[] };
+type Divided =
+  | { posts: readonly FixedPost[]; moves: readonly PostMove[]; clashes: readonly Problem[] }
+  | { problems: readonly Problem[] };
 
 /** Puts posts between the fixed ones as the spacing asks. */
 export function divideStretches(spec: RunSpec, fixed: readonly FixedPost[]): Divided {
   const stretches = stretchesOf(fixed);
   const counted = bayCounts(spec, fixed, stretches);
   if ('problems' in counted) return counted;
-  const between = counted.bays.reduce((sum, bays) => sum + bays - 1, 0);
-  if (fixed.length + between > MOST_POSTS) return tooMany(spec);
+  const added = counted.bays.reduce((sum, bays) => sum + bays - 1, 0);
+  if (fixed.length + added > MOST_POSTS) return tooMany(spec);
 
-  const posts: FixedPost[] = [...fixed];
+  const divisions: Division[] = [];
   for (const [index, stretch] of stretches.entries()) {
     const bays = counted.bays[index] ?? 1;
     const marks = marksWithin(spec, stretch, bays);
     if (!marks) return { problems: [noRoom(spec, stretch, bays - 1)] };
-    posts.push(...marks);
+    const clearing = clearingOf(spec, stretch, bays);
+    divisions.push(keepClear(clearing, marks));
   }
-  return { posts: posts.sort((a, b) => a.from - b.from || a.to - b.to) };
+  const between = divisions.flatMap(({ posts }) => posts.map((from) => postAt(spec, from)));
+  const posts = [...fixed, ...between].sort((a, b) => a.from - b.from || a.to - b.to);
+  return { posts, moves: movesOf(spec, fixed, divisions), clashes: clashesOf(spec, posts, between) };
 }
 
 function stretchesOf(fixed: readonly FixedPost[]): readonly Stretch[] {
@@ -101,22 +109,53 @@ function spreadBays(stretches: readonly Stretch[], along: Ticks, extra: number):
 }
 
 /** Posts that divide a stretch, at the marks nearest to equal bays; undefined when a bay has no room left. */
-function marksWithin(spec: RunSpec, { left, right, room }: Stretch, bays: number): FixedPost[] | undefined {
-  const stock = spec.post.value;
-  const along = stock.along.value;
+function marksWithin(
+  spec: RunSpec,
+  { left, right, room }: Stretch,
+  bays: number,
+): readonly Ticks[] | undefined {
+  const along = spec.post.value.along.value;
   const total = room - (bays - 1) * along;
   if (total <= 0) return undefined;
-  const origins = [spec.spacing.origin, spec.post.origin, stock.origin];
-  const posts: FixedPost[] = [];
+  const posts: Ticks[] = [];
   let before = left.to;
   for (let bay = 1; bay < bays; bay++) {
     const ideal = left.to + (total * bay) / bays + along * (bay - 1);
     const from = roundToStep(ideal, spec.measure.step);
     if (from <= before) return undefined;
     before = from + along;
-    posts.push({ from, to: before, stock, origins });
+    posts.push(from);
   }
   return before < right.from ? posts : undefined;
+}
+
+function postAt({ post, spacing }: RunSpec, from: Ticks): FixedPost {
+  const stock = post.value;
+  const origins = [spacing.origin, post.origin, stock.origin];
+  return { from, to: from + stock.along.value, stock, origins };
+}
+
+function clearingOf(spec: RunSpec, stretch: Stretch, bays: number): Clearing {
+  const { left, right } = stretch;
+  const { value: spacing } = spec.spacing;
+  const along = spec.post.value.along.value;
+  const half = ({ from, to }: FixedPost) => (to - from) / 2;
+  return {
+    room: [left.to, right.from],
+    along,
+    step: spec.measure.step,
+    most: (bay, all) => {
+      if (spacing.kind !== 'at-most') return Infinity;
+      if (spacing.measured === 'clear') return spacing.limit;
+      return (
+        spacing.limit - (bay === 0 ? half(left) : along / 2) - (bay === all - 1 ? half(right) : along / 2)
+      );
+    },
+    bays,
+    counted: spacing.kind !== 'at-most',
+    noHoles: (spec.noHoles ?? []).filter(({ from, to }) => to > left.to && from < right.from),
+    equally: (count) => marksWithin(spec, stretch, count),
+  };
 }
 
 function noRoom({ measure, spacing }: RunSpec, { left, right }: Stretch, posts: number): Problem {

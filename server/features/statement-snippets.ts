@@ -155,6 +155,13 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   HeightStatement: [one('height', "height [6'~1.8 m]", 'top of the highest slat above ground')],
   BottomStatement: [one('bottom', 'bottom [2"~50 mm] above ground', 'lowest edge above ground')],
   GroundStatement: [one('ground', 'ground [down|up] [4"~100 mm]', 'off the datum')],
+  NoHole: [
+    one(
+      'no hole',
+      'no hole from [17\' 8"~5.4 m] to [20\' 2"~6.1 m] for "[water pipe]"',
+      'no post may stand here',
+    ),
+  ],
   SlatsStatement: [
     one('slats between posts', 'slats between posts', 'held by cleats'),
     one('slats on face', 'slats on [front|back] face', 'on the posts or rails'),
