@@ -14,6 +14,7 @@ export { FONT_STACK } from './paper-theme.ts';
 export { outlinePath, rectPath } from './path-text.ts';
 export { type Fill, type Ink, PENS, type Pen } from './pens.ts';
 export { type Bounds, boundsOf, placeLabels } from './place-labels.ts';
+export { planLetter, planOf } from './plan.ts';
 export { dimensionChains } from './run-chains.ts';
 export { arrangeSheet, type Sheet, type SheetPlace } from './sheet.ts';
 export { groupElement, labelElements, type SvgElement } from './svg-mapping.ts';

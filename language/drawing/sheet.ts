@@ -17,8 +17,8 @@ export interface Sheet {
 const APART = 2;
 
 /**
- * All views on one sheet at one scale: rows down the page, each beginning at the left. A run's elevation
- * has a row to itself; its gate leaves stand beside one another in the next, as many as the widest view takes.
+ * All views on one sheet at one scale: rows down the page, each beginning at the left. The plan and each run's
+ * elevation have a row to themselves; gate leaves stand beside one another in the next, as many as the widest view takes.
  */
 export function arrangeSheet(views: readonly ViewFrame[]): Sheet {
   const places: SheetPlace[] = [];
@@ -49,8 +49,8 @@ function rowsOf(views: readonly ViewFrame[], widest: number): ViewFrame[][] {
     }
     rows.push([view]);
     width = view.box[2];
-    // A row opened by a run's elevation takes no other view.
-    leaves = view.part === 'run' ? undefined : view.run;
+    // A row opened by a plan or by a run's elevation takes no other view.
+    leaves = view.part === 'leaf' ? view.run : undefined;
   }
   return rows;
 }

@@ -87,16 +87,17 @@ export interface PlacedLabel {
   readonly leader?: readonly [number, number, number, number];
 }
 
-/** One drawing: an elevation of a run with its gates, or of a gate leaf. Groups and labels are in sheet order (see `sheetOrder`). */
+/** One drawing: an elevation of a run with its gates or of a gate leaf, or the plan. Groups and labels are in sheet order (see `sheetOrder`). */
 export interface View {
   readonly key: string;
+  /** Its run's key; empty for a plan. */
   readonly run: string;
-  /** All of a run, or a gate leaf alone. */
-  readonly part: 'run' | 'leaf';
+  /** All of a run, a gate leaf alone, or all runs that have a place. */
+  readonly part: 'run' | 'leaf' | 'plan';
   readonly title: string;
   /** The side it is seen from, named. */
   readonly side: string;
-  readonly projection: 'elevation';
+  readonly projection: 'elevation' | 'plan';
   /** Everything in it, labels too. */
   readonly box: Box;
   /** Font size, in sheet millimeters, for which it was laid out. */

@@ -4,6 +4,8 @@ import {
   elevationOf,
   leafElevation,
   leafLetter,
+  planLetter,
+  planOf,
   runLetter,
   type View,
   writeSvg,
@@ -13,7 +15,7 @@ import { type OpenFile, openFiles } from './open-files.ts';
 import type { Terminal } from './run-command-line.ts';
 import { CannotRun } from './usage.ts';
 
-/** Writes one picture for each run and each gate; 1 when a run could not be worked out. */
+/** Writes the plan, where runs have places, and one picture for each run and each gate; 1 when a run could not be worked out. */
 export async function draw({ files, out }: Request, folder: string, terminal: Terminal): Promise<number> {
   const opened = await openFiles(files, folder);
   const target = resolve(folder, out ?? '.');
@@ -43,10 +45,13 @@ export async function draw({ files, out }: Request, folder: string, terminal: Te
 
 function viewsOf({ work }: OpenFile): View[] {
   const measure = work.job.measure.value;
-  return work.layout.runs.flatMap((run) => [
+  const { runs } = work.layout;
+  const plan = planOf(runs, measure, planLetter(runs, 'paper'));
+  const elevations = runs.flatMap((run) => [
     elevationOf(run, measure, runLetter(run, 'paper')),
     ...run.leaves.map((leaf) => leafElevation(run, leaf, measure, leafLetter(leaf, 'paper'))),
   ]);
+  return plan ? [plan, ...elevations] : elevations;
 }
 
 /** A name any file system takes; two views whose names come out alike are told apart by a number. */

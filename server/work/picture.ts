@@ -41,7 +41,9 @@ export function viewsOfShown(
 ): readonly View[] {
   const keys = new Set([...stale].map((run) => run.key));
   const views = viewsOf(runs, job.measure.value);
-  return keys.size === 0 ? views : views.map((view) => (keys.has(view.run) ? asStale(view) : view));
+  return keys.size === 0
+    ? views
+    : views.map((view) => (keys.has(view.run) || view.part === 'plan' ? asStale(view) : view));
 }
 
 /** What is to be remembered for the next time. */

@@ -1,0 +1,209 @@
+import { type Bay, type Frame, type Leaf, levelFace, type Piece, type RunLayout } from '../layout/index.ts';
+import { type Measure, toMm } from '../units/index.ts';
+import { dimensionText } from './dimension-text.ts';
+import { BEFORE_ALL, lineGroup } from './line-group.ts';
+import type { Part } from './part.ts';
+import { hundredth, linePath } from './path-text.ts';
+import { pieceGroups } from './piece-groups.ts';
+import type { Bounds } from './place-labels.ts';
+import { see } from './places.ts';
+import { type At, alongside, awayFrom, fromAbove, moved, type PlanAxes, planAxes } from './plan-axes.ts';
+import { textWidth } from './text-width.ts';
+import type { Label } from './view.ts';
+
+/** All in letters: off the run, from line to text, and from that to the next line. */
+const FIRST = 2;
+const CLEAR = 0.7;
+const NEXT = 2.6;
+const TICK = 0.32;
+
+const LEVEL = { kind: 'dimension', room: 0, roomFor: 'length' } as const;
+
+/** One run where it stands on the plan, with its stations and its length over posts. */
+export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: number): Part {
+  const axes = planAxes(frame);
+  const seen = see(shownFromAbove(run), fromAbove(axes));
+  const stations = stationLine(run, axes, measure, letter);
+  const gates = run.leaves.map((leaf) => swing(run, leaf, axes));
+  const points: At[] = [
+    ...seen.flatMap(({ shape }): At[] => [
+      [shape.x0, shape.y0],
+      [shape.x1, shape.y1],
+    ]),
+    ...stations.points,
+    ...gates.flatMap((gate) => gate.points),
+    axes.at(0, 0),
+  ];
+  return {
+    groups: [
+      ...pieceGroups(seen, Infinity, () => false),
+      ...stations.groups,
+      ...gates.flatMap((gate) => gate.groups),
+    ],
+    labels: [...stations.labels, ...names(run, axes, letter)],
+    bounds: boundsAround(points),
+  };
+}
+
+/** Its posts, the top course of level slats, all upright ones, and the top of each leaf. */
+function shownFromAbove(run: RunLayout): readonly Piece[] {
+  const upright = (gate: string | undefined) =>
+    (run.leaves.find((leaf) => leaf.gate === gate)?.spec.infill ?? run.spec.infill).flip.upright;
+  return run.pieces.filter((piece) => {
+    if (piece.role === 'post') return true;
+    if (piece.role === 'rail') return piece.key.endsWith('/rail-top');
+    return piece.role === 'slat' && (piece.course === 1 || upright(piece.gate));
+  });
+}
+
+/** Dimensions stand outside the turn, where nothing else of the runs is; of a run alone, at its front. */
+function outward(run: RunLayout): 1 | -1 {
+  const turn = run.joints.end?.turn ?? run.joints.start?.turn ?? 0;
+  return turn < 0 ? 1 : -1;
+}
+
+type Lines = Pick<Part, 'groups' | 'labels'> & { readonly points: readonly At[] };
+
+function stationLine(run: RunLayout, axes: PlanAxes, measure: Measure, letter: number): Lines {
+  const out = outward(run);
+  const side: At = [axes.back[0] * out, axes.back[1] * out];
+  const edge = out * Math.max(0, ...reaches(run, out));
+  const prefix = `${run.key}/plan`;
+  const texts = run.posts.map((post) => dimensionText(post.from, measure));
+  const first = FIRST * letter;
+  const wide = Math.max(1, ...texts.map(textWidth)) * letter;
+  const second = first + CLEAR * letter + wide + NEXT * letter;
+  const on = (x: number, off: number): At => moved(axes.at(x, edge), side, off);
+  const { value: length } = run.spec.length;
+  let lines = '';
+  let ticks = '';
+  const tick = ([x, y]: At) => {
+    ticks += linePath(x - TICK * letter, y + TICK * letter, x + TICK * letter, y - TICK * letter);
+  };
+  const line = (from: At, to: At) => {
+    lines += linePath(...from, ...to);
+  };
+  line(on(0, first), on(length, first));
+  line(on(0, second), on(length, second));
+  // Going straight on, its 0 is where the first run's last post is written.
+  const goesOn = run.joints.start?.turn === 0;
+  const labels = run.posts.flatMap((post, index): Label[] => {
+    const [x, y] = on(post.from, first + CLEAR * letter);
+    tick(on(post.from, first));
+    line(on(post.from, 0.5 * letter), on(post.from, first + 0.4 * letter));
+    const text = texts[index] ?? '';
+    if (goesOn && index === 0) return [];
+    const ends = index === 0 || index === run.posts.length - 1;
+    return [
+      {
+        ...LEVEL,
+        ...awayFrom(side),
+        key: `${prefix}/station-${post.number}`,
+        text,
+        x: hundredth(x),
+        y: hundredth(y),
+        priority: ends ? 21 : 22,
+      },
+    ];
+  });
+  for (const x of [0, length]) {
+    tick(on(x, second));
+    // Short, so that it does not go through the station written before it.
+    line(on(x, second - 1.2 * letter), on(x, second + 0.4 * letter));
+  }
+  const [x, y] = on(length / 2, second + 1.1 * letter);
+  labels.push({
+    ...LEVEL,
+    ...alongside(side),
+    key: `${prefix}/length`,
+    text: `${dimensionText(length, measure)} over posts`,
+    x: hundredth(x),
+    y: hundredth(y),
+    priority: 20,
+  });
+  const room = 2.2 * letter;
+  const slanted = alongside(side).anchor !== 'middle';
+  const written = slanted ? textWidth(`${dimensionText(length, measure)} over posts`) * letter : 0;
+  return {
+    groups: [
+      lineGroup(`${prefix}/lines`, 'dimension', lines, BEFORE_ALL),
+      lineGroup(`${prefix}/ticks`, 'tick', ticks, BEFORE_ALL),
+    ],
+    labels,
+    points: [on(0, second + room), on(length, second + room), [x + Math.sign(side[0]) * written, y]],
+  };
+}
+
+/** How far slats and posts stand off the middle of the run, on one side. */
+function reaches(run: RunLayout, out: 1 | -1): number[] {
+  const through = run.spec.post.value.through.value / 2;
+  const face = levelFace(run.spec.infill);
+  const slats = run.spec.infill.pattern.repeat.map(({ value }) => value.thickness.value);
+  const lies = face === 'both' || face === (out === 1 ? 'back' : 'front');
+  return [through + (lies ? Math.max(0, ...slats) : 0)];
+}
+
+/** Numbers of posts and names of the run and its gates, on the side without dimensions. */
+function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[] {
+  const inward = outward(run) === 1 ? -1 : 1;
+  const side: At = [axes.back[0] * inward, axes.back[1] * inward];
+  const edge = inward * Math.max(0, ...reaches(run, inward));
+  const note = (key: string, x: number, off: number, text: string, priority: number): Label => {
+    const [sx, sy] = moved(axes.at(x, edge), side, off * letter);
+    return {
+      ...LEVEL,
+      ...alongside(side),
+      kind: 'note',
+      key: `${run.key}/plan/${key}`,
+      text,
+      x: hundredth(sx),
+      y: hundredth(sy),
+      priority,
+    };
+  };
+  const own = run.posts.filter(({ key }) => !run.borrowed.some((post) => post.key === key));
+  return [
+    note('name', middleOfWidest(run), 3.4, run.spec.name, 10),
+    ...run.leaves.map((leaf) =>
+      note(`gate-${leaf.gate}`, (leaf.x0 + leaf.x1) / 2, 1.4, `gate ${leaf.gate}`, 12),
+    ),
+    ...own.map((post): Label => {
+      const label = note(`post-${post.number}`, (post.from + post.to) / 2, 1.4, String(post.number), 30);
+      return { ...label, kind: 'mark', turn: 0, anchor: 'middle' };
+    }),
+  ];
+}
+
+/** Where its name has most room: in the widest bay of slats. */
+function middleOfWidest({ bays, spec }: RunLayout): number {
+  const widest = bays
+    .filter(({ gate }) => gate === undefined)
+    .reduce<Bay | undefined>((best, bay) => (best && best.clear >= bay.clear ? best : bay), undefined);
+  return widest ? (widest.from + widest.to) / 2 : spec.length.value / 2;
+}
+
+/**
+ * The leaf stood open and the arc its edge goes through. It opens to the side the run is seen from when that
+ * is the name it opens to, to the other side for any other name; where none is stated there is no arc.
+ */
+function swing(run: RunLayout, leaf: Leaf, axes: PlanAxes): Pick<Lines, 'groups' | 'points'> {
+  const to = leaf.spec.opensTo?.value;
+  if (to === undefined) return { groups: [], points: [] };
+  const side = to === run.spec.seenFrom.value ? -1 : 1;
+  const [from, edge] = leaf.spec.hinges.value === 'left' ? [leaf.x0, leaf.x1] : [leaf.x1, leaf.x0];
+  const hinge = axes.at(from, 0);
+  const closed = axes.at(edge, 0);
+  const open = axes.at(from, side * leaf.width);
+  const cross = (closed[0] - hinge[0]) * (open[1] - hinge[1]) - (closed[1] - hinge[1]) * (open[0] - hinge[0]);
+  const r = hundredth(toMm(leaf.width));
+  const point = ([x, y]: At) => `${hundredth(x)} ${hundredth(y)}`;
+  const path = `M${point(closed)}A${r} ${r} 0 0 ${cross > 0 ? 1 : 0} ${point(open)}L${point(hinge)}`;
+  const key = `${run.key}/plan/swing-${leaf.gate}`;
+  return { groups: [lineGroup(key, 'swing', path, BEFORE_ALL + 1)], points: [open, closed] };
+}
+
+export function boundsAround(points: readonly At[]): Bounds {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
+}

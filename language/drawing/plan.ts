@@ -1,0 +1,102 @@
+import { type Frame, placesOf, type RunLayout } from '../layout/index.ts';
+import type { Measure } from '../units/index.ts';
+import { compose } from './compose.ts';
+import { letterFor, type Reading } from './letter.ts';
+import { around, type Part } from './part.ts';
+import { boundsOf, placeLabels } from './place-labels.ts';
+import { type At, planAxes } from './plan-axes.ts';
+import { cornerAngle, datumPoint, northArrow } from './plan-marks.ts';
+import { boundsAround, planRun } from './plan-run.ts';
+import { titleBlock } from './title-block.ts';
+import type { View } from './view.ts';
+
+/** No run's key holds a bare percent sign, so that no run can be called like the plan. */
+const KEY = '%plan';
+
+/**
+ * All runs that have a place, seen from above: posts, the top of the slats, leaves with the way they swing,
+ * stations, lengths over posts and inside angles. Undefined when no two runs have a place: a plan of one says
+ * nothing that its elevation does not.
+ */
+export function planOf(
+  runs: readonly RunLayout[],
+  measure: Measure,
+  letter = planLetter(runs) ?? 1,
+): View | undefined {
+  const standing = standingRuns(runs);
+  const first = standing[0]?.run;
+  if (standing.length < 2 || !first) return undefined;
+  const known = latest.get(first);
+  const key = `${measure.unit} ${measure.step} ${letter}`;
+  const same =
+    known?.key === key &&
+    known.standing.length === standing.length &&
+    standing.every(
+      (one, at) => one.run === known.standing[at]?.run && isAlike(one.frame, known.standing[at]?.frame),
+    );
+  if (same) return known.view;
+  const view = drawPlan(standing, measure, letter);
+  latest.set(first, { key, standing, view });
+  return view;
+}
+
+interface Standing {
+  readonly run: RunLayout;
+  readonly frame: Frame;
+}
+
+/** The plan drawn last, by its first run. */
+const latest = new WeakMap<RunLayout, { key: string; standing: readonly Standing[]; view: View }>();
+
+/** Size of letters that suits a plan alone on a sheet; undefined when there is none. */
+export function planLetter(runs: readonly RunLayout[], reading?: Reading): number | undefined {
+  const standing = standingRuns(runs);
+  if (standing.length < 2) return undefined;
+  const points = standing.flatMap(({ run, frame }): At[] => {
+    const axes = planAxes(frame);
+    return [axes.at(0, 0), axes.at(run.spec.length.value, 0)];
+  });
+  const [x0, y0, x1, y1] = boundsAround(points);
+  return letterFor(x1 - x0, y1 - y0, reading);
+}
+
+function standingRuns(runs: readonly RunLayout[]): readonly Standing[] {
+  const places = placesOf(runs);
+  const seen = new Set<string>();
+  return runs.flatMap((run): Standing[] => {
+    const frame = places.get(run.key);
+    if (!frame || !run.sound || seen.has(run.key)) return [];
+    seen.add(run.key);
+    return [{ run, frame }];
+  });
+}
+
+function drawPlan(standing: readonly Standing[], measure: Measure, letter: number): View {
+  const parts: Part[] = standing.map(({ run, frame }) => {
+    const part = planRun(run, frame, measure, letter);
+    return { ...part, labels: [...part.labels, ...cornerAngle(run, frame, letter)] };
+  });
+  const placed = standing.map(({ run }) => run.spec.placement).filter((one) => one?.kind === 'at');
+  if (placed.length > 0) parts.push(datumPoint(letter));
+  if (placed.some((one) => one?.kind === 'at' && one.bearing.origin.why === 'stated'))
+    parts.push(northArrow(letter));
+  const labels = placeLabels(
+    parts.flatMap((part) => part.labels),
+    letter,
+  );
+  const bounds = around(
+    ...parts.map((part) => part.bounds),
+    ...labels.map((label) => boundsOf(label, letter)),
+  );
+  const [x0, , x1, y1] = bounds;
+  parts.push({ groups: [], labels: [], bounds });
+  const titles = { title: 'Plan', notes: ['seen from above'] };
+  return compose(
+    { key: KEY, run: '', part: 'plan', title: 'Plan', side: 'above', projection: 'plan', letter },
+    [...parts, titleBlock(KEY, titles, x0, x1, y1 + 2 * letter, measure, letter)],
+  );
+}
+
+function isAlike(a: Frame, b: Frame | undefined): boolean {
+  return b !== undefined && a.bearing === b.bearing && a.origin.every((at, axis) => at === b.origin[axis]);
+}
