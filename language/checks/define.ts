@@ -1,4 +1,4 @@
-import type { RunLayout } from '../layout/index.ts';
+import type { Layout, RunLayout } from '../layout/index.ts';
 import type { Job } from '../model/index.ts';
 import type { Basis, Finding, FindingKind } from './finding.ts';
 
@@ -6,6 +6,12 @@ import type { Basis, Finding, FindingKind } from './finding.ts';
 export interface RunCheck {
   readonly kind: FindingKind;
   readonly check: (run: RunLayout, job: Job) => readonly Finding[];
+}
+
+/** A check of how runs stand to one another. */
+export interface LayoutCheck {
+  readonly kind: FindingKind;
+  readonly check: (layout: Layout, job: Job) => readonly Finding[];
 }
 
 /** A check of the job as stated, before any piece. */

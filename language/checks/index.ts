@@ -6,6 +6,6 @@
  */
 export type * from './finding.ts';
 export { describeChoice } from './pattern-open.ts';
-export { checkJob, checkRun, FINDING_KINDS, findingKind, messageOf } from './registry.ts';
+export { checkJob, checkLayout, checkRun, FINDING_KINDS, findingKind, messageOf } from './registry.ts';
 export { SPAN_OVER_THICKNESS } from './span-too-long.ts';
 export type { TextArgs } from './text-problems.ts';

@@ -1,14 +1,19 @@
-import type { RunLayout } from '../layout/index.ts';
+import type { Layout, RunLayout } from '../layout/index.ts';
 import type { Job, Problem } from '../model/index.ts';
 import { baysUnequal } from './bays-unequal.ts';
 import { boardTooLong } from './board-too-long.ts';
-import type { JobCheck, RunCheck } from './define.ts';
+import { cornerLinesMiss } from './corner-lines-miss.ts';
+import { cornerNotSquare } from './corner-not-square.ts';
+import type { JobCheck, LayoutCheck, RunCheck } from './define.ts';
+import { facesDiffer } from './faces-differ.ts';
 import type { Finding, FindingKind } from './finding.ts';
 import { gapTooWide } from './gap-too-wide.ts';
 import { impossibleGeometry } from './impossible-geometry.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
 import { nominalSize } from './nominal-size.ts';
+import { overlapSmall } from './overlap-small.ts';
 import { patternOpen } from './pattern-open.ts';
+import { planeOffset } from './plane-offset.ts';
 import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
 import { ripTooThin } from './rip-too-thin.ts';
 import { spanTooLong } from './span-too-long.ts';
@@ -22,14 +27,18 @@ const JOB_CHECKS: readonly JobCheck[] = [nominalSize];
 const RUN_CHECKS: readonly RunCheck[] = [
   baysUnequal,
   boardTooLong,
+  facesDiffer,
   gapTooWide,
   leafTooWide,
+  overlapSmall,
   patternOpen,
   postMovedForObstacle,
   ripTooThin,
   spanTooLong,
   tooOpen,
 ];
+
+const LAYOUT_CHECKS: readonly LayoutCheck[] = [cornerLinesMiss, cornerNotSquare, planeOffset];
 
 /** Every kind of finding there is: the one registry of code, severity, message and basis. */
 export const FINDING_KINDS: readonly FindingKind[] = [
@@ -38,6 +47,7 @@ export const FINDING_KINDS: readonly FindingKind[] = [
   ...impossibleGeometry,
   ...JOB_CHECKS.map((check) => check.kind),
   ...RUN_CHECKS.map((check) => check.kind),
+  ...LAYOUT_CHECKS.map((check) => check.kind),
 ];
 
 const BY_CODE = new Map(FINDING_KINDS.map((kind) => [kind.code, kind]));
@@ -62,6 +72,11 @@ export function checkJob(job: Job): readonly Finding[] {
 /** Findings on one run's pieces: impossible geometry, then every check. Pure, so it can be remembered with the run. */
 export function checkRun(run: RunLayout, job: Job): readonly Finding[] {
   return [...run.problems.map(toldOf), ...RUN_CHECKS.flatMap((check) => check.check(run, job))];
+}
+
+/** Findings on how runs meet, which no run knows by itself. */
+export function checkLayout(layout: Layout, job: Job): readonly Finding[] {
+  return LAYOUT_CHECKS.flatMap((check) => check.check(layout, job));
 }
 
 function toldOf(problem: Problem): Finding {

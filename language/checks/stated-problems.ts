@@ -98,6 +98,8 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
           return `Run ${a.run} has a \`corner\` and comes after no run. Write \`after\` with the name of a run.`;
         case 'angle':
           return `An inside angle of ${a.other} is not laid out; write one from 30° to 180°, which is straight on.`;
+        case 'sides':
+          return `No corner has sides of ${a.other}. Write what is measured along one run, along the other, and across between the marks.`;
         case 'bearing':
           return `A bearing of ${a.other} is past a full turn; write 0° for north, 90° for east, up to 360°.`;
       }

@@ -91,7 +91,7 @@ export interface ProblemArgs {
     readonly run: string;
     /** The run it is to come after, or the angle as written. */
     readonly other: string;
-    readonly reason: 'other-file' | 'taken' | 'both' | 'alone' | 'angle' | 'bearing';
+    readonly reason: 'other-file' | 'taken' | 'both' | 'alone' | 'angle' | 'sides' | 'bearing';
   };
 }
 

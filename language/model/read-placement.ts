@@ -1,4 +1,5 @@
 import type * as ast from '../grammar/index.ts';
+import { angleOfSides, formatDegrees, formatLength } from '../units/index.ts';
 import type { CornerKind, Placement, RunSpec, Sourced } from './job.ts';
 import type { Picked } from './pick-statements.ts';
 import { readLength } from './read-length.ts';
@@ -57,8 +58,10 @@ function readAfter(
     tell(reader, 'placement-unclear', originOf(reader, statement, 'run'), args);
     return undefined;
   }
-  const inside = readAngle(reader, node, statement, statement.angle, SHARPEST_CORNER, 180, 'angle');
-  if (statement.angle && !inside) return undefined;
+  const inside = statement.of
+    ? measuredAngle(reader, node, statement.of)
+    : readAngle(reader, node, statement, statement.angle, SHARPEST_CORNER, 180, 'angle');
+  if ((statement.angle || statement.of) && !inside) return undefined;
   // No turn is straight on; a turn of which no more is said is a square corner.
   const turned = 180 - (inside?.value ?? (statement.side ? 90 : 180));
   const value = turned === 0 ? 0 : statement.side === 'right' ? -turned : turned;
@@ -73,6 +76,30 @@ function readAfter(
     origin,
   };
 }
+
+/** The angle of a triangle along both runs and across, as a tape measures it. */
+function measuredAngle(reader: Reader, node: ast.Run, sides: ast.CornerSides): Sourced<number> | undefined {
+  const first = readLength(reader, sides.first, { what: 'side' });
+  const second = readLength(reader, sides.second, { what: 'side' });
+  const across = readLength(reader, sides.across, { what: 'side' });
+  if (!first || !second || !across) return undefined;
+  const value = angleOfSides(first.value, second.value, across.value);
+  const origin = originOf(reader, sides);
+  if (value !== undefined && value >= SHARPEST_CORNER) {
+    // A tape is not read so finely that a hundredth of a degree would mean anything.
+    return { value: Math.round(value * 100) / 100, origin };
+  }
+  const other =
+    value === undefined ? [first, second, across].map(shown(reader)).join(', ') : formatDegrees(value);
+  const reason = value === undefined ? 'sides' : 'angle';
+  tell(reader, 'placement-unclear', origin, { run: node.name, other, reason });
+  return undefined;
+}
+
+const shown =
+  ({ measure }: Reader) =>
+  ({ value }: Sourced<number>) =>
+    formatLength(value, measure);
 
 function readAngle(
   reader: Reader,

@@ -1,7 +1,7 @@
 // Lengths and angles: whole ticks, their spellings read and written, rounding and even spreading.
 // Pure and self-contained: this folder imports nothing from outside itself, knows no syntax tree and no job.
 
-export { degrees, formatDegrees } from './angle.ts';
+export { angleOfSides, degrees, formatDegrees } from './angle.ts';
 export { formatLength, spellLength } from './format-length.ts';
 export { LENGTH_PATTERN } from './length-pattern.ts';
 export { IMPERIAL, METRIC, type Measure, type MeasureUnit } from './measure.ts';

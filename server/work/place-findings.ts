@@ -2,6 +2,7 @@ import { type LangiumDocument, URI } from 'langium';
 import {
   type Basis,
   checkJob,
+  checkLayout,
   checkRun,
   type Finding,
   type Fix,
@@ -43,7 +44,11 @@ export function placeFindings(
   work: Work,
 ): PlacedFinding[] {
   const uses = services.shared.workspace.UseGraph.results(document.uri.toString());
-  const ofFile = [...uses.flatMap((use) => useFindings(document, use)), ...checkJob(work.job)];
+  const ofFile = [
+    ...uses.flatMap((use) => useFindings(document, use)),
+    ...checkJob(work.job),
+    ...checkLayout(work.layout, work.job),
+  ];
   return [
     ...textFindings(services, document).map(placeText),
     ...ofFile.map((finding) => place(services, document, finding, work.job.origin)),
