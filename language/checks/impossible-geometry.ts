@@ -91,6 +91,16 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) =>
       `With an end gap of ${a.gap} the slats miss the ${a.holder}, which is ${a.width} wide there. Make the end gap smaller.`,
   },
+  'alternate-boards': {
+    message: (a) =>
+      `Slats on alternate faces are all of one board; ${a.pattern} has ${a.boards}. ` +
+      'Fill with a pattern of one board, or write `slats on both faces`.',
+  },
+  'post-depths': {
+    message: (a) =>
+      `Slats on both faces lie on posts of one depth; ${a.post} is ${a.depth} through, the others are ${a.usual}. ` +
+      'Use a post of the same depth that is wider along the run, or put the slats between the posts.',
+  },
   'leaf-too-small': {
     message: (a) =>
       `The leaf of ${a.gate}, ${a.width} by ${a.height}, has no inside: its frame needs ${a.needsWidth} by ${a.needsHeight}.`,

@@ -1,5 +1,6 @@
-import type { Problem, RunSpec } from '../model/index.ts';
+import { facesOf, type Problem, type RunSpec, type ScreenFace } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
+import type { Filled } from './fit-infill.ts';
 import { centered, cleatProblems, roomBetween } from './holds.ts';
 import {
   type Between,
@@ -23,12 +24,18 @@ import { geometryProblem } from './problems.ts';
 /** A bay that slats fill: its rails, if it has them, the panel, and where one sees through. */
 export interface BayPlan {
   readonly rails: readonly Piece[];
-  readonly panel: Panel;
+  /** One, or the front and the back where both have slats. */
+  readonly panels: readonly Panel[];
   readonly openings: readonly Opening[];
 }
 
 /** Plans a bay from its lines and the bottom and top of its infill. */
-export function planBay(spec: RunSpec, placed: PlacedBay, lines: readonly Line[], z: Range): BayPlan {
+export function planBay(
+  spec: RunSpec,
+  placed: PlacedBay,
+  { lines, back }: Pick<Filled, 'lines' | 'back'>,
+  z: Range,
+): BayPlan {
   const { bay } = placed;
   const { upright } = spec.infill.flip;
   const rails = upright ? railsOf(spec, placed, z) : [];
@@ -45,12 +52,28 @@ export function planBay(spec: RunSpec, placed: PlacedBay, lines: readonly Line[]
     reach,
     flush,
     step: spec.measure.step,
-    hold: holdOf(spec, placed, lines, z),
+    hold: holdOf(spec, placed, lines, z, facesOf(spec.infill.mounting.value)[0]),
     ...(upright ? {} : cornerEnds(spec, placed)),
     from: [spec.infill.fill, spec.origin],
   };
-  const sight = { key: bay.key, bay: bay.number, upright, lines, span: upright ? x : z, x, z: free };
-  return { rails, panel, openings: openingsOf(sight) };
+  const behind = back && {
+    ...panel,
+    lines: back,
+    hold: holdOf(spec, placed, back, z, 'back'),
+    behind: true,
+  };
+  const sight = {
+    key: bay.key,
+    bay: bay.number,
+    upright,
+    lines,
+    back,
+    cavity: facePlane(spec, 'back') - facePlane(spec, 'front'),
+    span: upright ? x : z,
+    x,
+    z: free,
+  };
+  return { rails, panels: behind ? [panel, behind] : [panel], openings: openingsOf(sight) };
 }
 
 /** Reasons why no bay of the run can be filled as asked, or this or that one cannot. */
@@ -91,27 +114,48 @@ export function bayProblems(
       }),
     ];
   }
+  const uneven = depthProblem(spec, bays);
+  if (uneven) return [uneven];
   const { name, along } = spec.post.value;
   if (endGap.value < along.value) return [];
   const args = { gap: shown(endGap.value), holder: name, width: shown(along.value) };
   return [geometryProblem('end-gap-too-wide', endGap.origin, args)];
 }
 
-function holdOf(spec: RunSpec, placed: PlacedBay, lines: readonly Line[], z: Range): OnFace | Between {
+/** Slats on both faces lie on every post only where all are of one depth. */
+function depthProblem(spec: RunSpec, bays: readonly PlacedBay[]): Problem | undefined {
+  const { value: mounting, origin } = spec.infill.mounting;
+  if (facesOf(mounting).length < 2) return undefined;
+  const usual = spec.post.value.through.value;
+  const odd = bays
+    .flatMap(({ left, right }) => [left, right])
+    .find(({ stock }) => stock.through.value !== usual)?.stock;
+  if (!odd) return undefined;
+  const shown = (ticks: Ticks) => formatLength(ticks, spec.measure);
+  const args = { post: odd.name, depth: shown(odd.through.value), usual: shown(usual) };
+  return geometryProblem('post-depths', origin, args);
+}
+
+function holdOf(
+  spec: RunSpec,
+  placed: PlacedBay,
+  lines: readonly Line[],
+  z: Range,
+  face: ScreenFace | undefined,
+): OnFace | Between {
   const { bay, left, right } = placed;
   const { infill } = spec;
   const { upright } = infill.flip;
   const x: Range = [bay.from, bay.to];
   const inner = insideRails(spec, z);
-  if (infill.mounting.value.kind === 'face' || !infill.cleat) {
-    const face = infill.mounting.value.kind === 'face' ? infill.mounting.value.face : 'front';
+  if (face || !infill.cleat) {
     const holders = upright
       ? [
           { key: railKey(placed, 'bottom'), x, z: [z[0], inner[0]] as const },
           { key: railKey(placed, 'top'), x, z: [inner[1], z[1]] as const },
         ]
       : [left, right].map(({ mark }) => ({ key: mark.key, x: [mark.from, mark.to] as const, z }));
-    return { kind: 'face', face, plane: facePlane(spec, face), holders };
+    return { kind: 'face', face: face ?? 'front', plane: facePlane(spec, face ?? 'front'), holders };
   }
   const [low, high]: [HeldEnd, HeldEnd] = upright
     ? [
@@ -139,7 +183,7 @@ function insideRails({ rail, infill }: RunSpec, z: Range): Range {
 }
 
 function uprightReach(spec: RunSpec, z: Range): { reach: Range; flush: Flush } {
-  if (spec.infill.mounting.value.kind === 'face') return { reach: z, flush: 'start' };
+  if (spec.infill.mounting.value.kind !== 'between') return { reach: z, flush: 'start' };
   const gap = spec.infill.endGap.value;
   const inner = insideRails(spec, z);
   return { reach: [inner[0] + gap, inner[1] - gap], flush: 'middle' };
@@ -161,7 +205,7 @@ function levelReach({ infill }: RunSpec, { bay, left, right }: PlacedBay): { rea
 /** Where slats on a face end at a corner rather than with their bay. */
 function cornerEnds({ infill }: RunSpec, { left, right }: PlacedBay): Pick<Panel, 'ends'> {
   const [low, high] = [left.corner?.end, right.corner?.end];
-  return infill.mounting.value.kind === 'face' && (low || high) ? { ends: { low, high } } : {};
+  return infill.mounting.value.kind !== 'between' && (low || high) ? { ends: { low, high } } : {};
 }
 
 function railsOf(spec: RunSpec, placed: PlacedBay, z: Range): readonly Piece[] {

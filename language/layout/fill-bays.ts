@@ -2,7 +2,7 @@ import type { Origin, RunSpec } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import { type Filled, fillPlace } from './fit-infill.ts';
 import type { Course } from './layout.ts';
-import { coursesOf } from './lines.ts';
+import { coursesOf, type Line } from './lines.ts';
 import type { PlacedBay, PlacedPosts } from './posts.ts';
 
 /** What fills a bay. */
@@ -62,6 +62,7 @@ function withCourses(filled: Filled, upright: boolean): Infilled {
 }
 
 function movedBy(filled: Filled, by: Ticks): Filled {
-  const lines = filled.lines.map((line) => ({ ...line, low: line.low + by, high: line.high + by }));
-  return { ...filled, lines };
+  const moved = (lines: readonly Line[]) =>
+    lines.map((line) => ({ ...line, low: line.low + by, high: line.high + by }));
+  return { ...filled, lines: moved(filled.lines), ...(filled.back ? { back: moved(filled.back) } : {}) };
 }

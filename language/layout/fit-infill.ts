@@ -3,12 +3,14 @@ import type { Measure, Ticks } from '../units/index.ts';
 import {
   type FitProblem,
   type FitTarget,
+  fitAlternate,
   fitPattern,
   layOut,
+  layOutAlternate,
   type RepeatSlat,
   type TrimBoard,
 } from './fit/index.ts';
-import type { FitResult } from './layout.ts';
+import type { FitChoice, FitResult } from './layout.ts';
 import { type Line, linesOf } from './lines.ts';
 
 /** A place to fill with a pattern. */
@@ -34,6 +36,8 @@ export interface Place {
 export interface Filled {
   readonly result: FitResult;
   readonly lines: readonly Line[];
+  /** Of the back, where slats lie on both faces; `lines` are those of the front then. */
+  readonly back?: readonly Line[];
   /** Level: the ends as built, above ground. */
   readonly bottom: Ticks;
   readonly height: Ticks;
@@ -42,14 +46,14 @@ export interface Filled {
 /** Fits the pattern to a place and says where every line of it is. */
 export function fillPlace(place: Place): Filled {
   const problem = fitProblemOf(place);
-  const fit = fitPattern(problem);
-  const laid = layOut(problem, fit.chosen);
+  const { kind } = place.infill.mounting.value;
+  const fit = kind === 'alternate' ? fitAlternate(problem) : fitPattern(problem);
   const height = fit.chosen?.height ?? place.ends?.height.high ?? 0;
   const bottom = fit.chosen?.bottom ?? place.ends?.bottom.low ?? 0;
   const { upright } = place.infill.flip;
   const lowered = upright || !place.ends ? 0 : place.ends.height.high - height;
   return {
-    lines: linesOf(place.infill, laid, place.edge - lowered, fit.chosen !== undefined),
+    ...linesByFace(place, problem, fit.chosen, place.edge - lowered),
     bottom,
     height,
     result: {
@@ -64,6 +68,21 @@ export function fillPlace(place: Place): Filled {
       origin: place.infill.fit.origin,
     },
   };
+}
+
+function linesByFace(
+  { infill }: Place,
+  problem: FitProblem,
+  chosen: FitChoice | undefined,
+  edge: Ticks,
+): Pick<Filled, 'lines' | 'back'> {
+  const { kind } = infill.mounting.value;
+  if (kind === 'alternate') {
+    const { front, back } = layOutAlternate(problem, chosen);
+    return { lines: linesOf(infill, front, edge, true), back: linesOf(infill, back, edge, true) };
+  }
+  const lines = linesOf(infill, layOut(problem, chosen), edge, chosen !== undefined);
+  return kind === 'both' ? { lines, back: lines } : { lines };
 }
 
 function fitProblemOf(place: Place): FitProblem {

@@ -1,5 +1,13 @@
-import type { Band, GateSpec, Problem, RunSpec } from '../model/index.ts';
+import {
+  type Band,
+  facesOf,
+  type GateSpec,
+  type Problem,
+  type RunSpec,
+  type ScreenFace,
+} from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
+import { alternateProblem } from './alternate-boards.ts';
 import { braceFits } from './brace.ts';
 import { type Filled, fillPlace } from './fit-infill.ts';
 import { cleatProblems, roomBetween } from './holds.ts';
@@ -15,11 +23,12 @@ import type { Piece } from './piece.ts';
 import type { PlacedBay } from './posts.ts';
 import { geometryProblem } from './problems.ts';
 
-/** A leaf planned: everything but the pieces of its panel, which are made with those of the bays. */
+/** A leaf planned: everything but the pieces of its panels, which are made with those of the bays. */
 export interface LeafPlan {
   readonly leaf: Leaf;
   readonly frame: readonly Piece[];
-  readonly panel: Panel;
+  /** One, or the front and the back where both have slats. */
+  readonly panels: readonly Panel[];
   readonly openings: readonly Opening[];
   readonly fit: FitResult;
 }
@@ -42,6 +51,8 @@ export function planLeaf(
   built: BuiltEnds,
 ): { plan?: LeafPlan; problems: readonly Problem[] } {
   const { bay } = placed;
+  const mixed = alternateProblem(gate.infill);
+  if (mixed) return { problems: [mixed] };
   const x = leafRange(gate, placed);
   const filled = fillLeaf(spec, gate, bay.number, x, built);
   const ground = spec.ground.value;
@@ -84,8 +95,8 @@ export function planLeaf(
   const plan: LeafPlan = {
     leaf,
     frame: [...framePieces(frame), ...(brace ? [brace] : [])],
-    panel: panelOf(frame, filled.lines, depths),
-    openings: leafOpenings(frame, filled.lines),
+    panels: panelsOf(frame, filled, depths),
+    openings: leafOpenings(frame, filled),
     fit: filled.result,
   };
   return { plan, problems };
@@ -150,7 +161,7 @@ function holdProblems(
   thickest: Ticks,
   depths: LeafDepths,
 ): readonly Problem[] {
-  if (gate.infill.mounting.value.kind === 'face') return [];
+  if (gate.infill.mounting.value.kind !== 'between') return [];
   const holders = [{ name: gate.frame.value.name, y: depths.frame }];
   return cleatProblems(gate.infill, holders, thickest, depths.slats, spec.measure);
 }
@@ -166,7 +177,18 @@ function wideBrace({ gate, spec }: LeafFrame): Problem {
   return geometryProblem('brace-too-wide', brace.origin, args);
 }
 
-function panelOf(frame: LeafFrame, lines: readonly Line[], depths: LeafDepths): Panel {
+function panelsOf(
+  frame: LeafFrame,
+  { lines, back }: Pick<Filled, 'lines' | 'back'>,
+  depths: LeafDepths,
+): readonly Panel[] {
+  const [face] = facesOf(frame.gate.infill.mounting.value);
+  const first = panelOf(frame, lines, holdOf(frame, depths, face));
+  if (!back) return [first];
+  return [first, { ...panelOf(frame, back, holdOf(frame, depths, 'back')), behind: true }];
+}
+
+function panelOf(frame: LeafFrame, lines: readonly Line[], hold: OnFace | Between): Panel {
   const { gate, spec } = frame;
   const { infill } = gate;
   const { upright } = infill.flip;
@@ -185,19 +207,20 @@ function panelOf(frame: LeafFrame, lines: readonly Line[], depths: LeafDepths): 
     reach: [low + gap, high - gap],
     flush: between ? 'middle' : 'start',
     step: spec.measure.step,
-    hold: holdOf(frame, depths),
+    hold,
     from: [infill.fill, gate.origin],
   };
 }
 
-function holdOf(frame: LeafFrame, depths: LeafDepths): OnFace | Between {
+function holdOf(frame: LeafFrame, depths: LeafDepths, face: ScreenFace | undefined): OnFace | Between {
   const { gate, x, z, inside } = frame;
   const { mounting, cleat, flip } = gate.infill;
-  if (mounting.value.kind === 'face' || !cleat) {
+  if (face || !cleat) {
+    const two = facesOf(mounting.value).length === 2;
     return {
       kind: 'face',
-      face: mounting.value.kind === 'face' ? mounting.value.face : 'front',
-      plane: depths.slats,
+      face: face ?? 'front',
+      plane: two && face === 'back' ? depths.frame[1] : depths.slats,
       holders: [
         { key: stileKey(frame, 'left'), x: [x[0], inside.x[0]], z },
         { key: stileKey(frame, 'right'), x: [inside.x[1], x[1]], z },
@@ -223,8 +246,8 @@ function holdOf(frame: LeafFrame, depths: LeafDepths): OnFace | Between {
   };
 }
 
-function leafOpenings(frame: LeafFrame, lines: readonly Line[]): readonly Opening[] {
-  const { gate, inside } = frame;
+function leafOpenings(frame: LeafFrame, { lines, back }: Pick<Filled, 'lines' | 'back'>): readonly Opening[] {
+  const { gate, inside, y } = frame;
   const { upright } = gate.infill.flip;
   const place = gate.infill.mounting.value.kind === 'between' ? inside : frame;
   return openingsOf({
@@ -233,6 +256,8 @@ function leafOpenings(frame: LeafFrame, lines: readonly Line[]): readonly Openin
     gate: gate.name,
     upright,
     lines,
+    back,
+    cavity: y[1] - y[0],
     span: upright ? place.x : place.z,
     ...inside,
   });

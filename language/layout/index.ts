@@ -5,6 +5,7 @@
  * Lives here: geometry of pieces. Does not live here: judgment (checks/), pictures (drawing/).
  */
 export { type Flat, levelFace, type SlatEnd } from './corner.ts';
+export { leastOverlap } from './fit/index.ts';
 export { hashOf } from './hash.ts';
 export { createLayoutMemo, type LayoutMemo, layOutJob } from './job.ts';
 export type { Joints } from './joints.ts';

@@ -55,6 +55,8 @@ export interface Panel {
   readonly flush: Flush;
   readonly step: Ticks;
   readonly hold: OnFace | Between;
+  /** Set for the back of two faces that both have slats. */
+  readonly behind?: boolean;
   /** Where level slats on a face end at a corner instead, there cut to what they meet. */
   readonly ends?: { readonly low?: SlatEnd; readonly high?: SlatEnd };
   /** Statements every piece follows from, after those of its line. */
@@ -84,8 +86,7 @@ export function panelPieces(panel: Panel): Piece[] {
       run: panel.run,
       gate: panel.gate,
       bay: panel.bay,
-      key: line.course === undefined ? `${panel.key}/trim` : courseKey(panel.key, line.course),
-      label: line.course === undefined ? trimLabel(panel.label) : slatLabel(panel.label, line.course),
+      ...namesOf(panel, line),
       role: line.kind,
       course: line.course,
       side: panel.hold.kind === 'face' ? panel.hold.face : 'middle',
@@ -103,6 +104,12 @@ export function panelPieces(panel: Panel): Piece[] {
     cleats.push(makeBoard(about, stock, panel.upright, { x, y, z }));
   }
   return cleats;
+}
+
+function namesOf({ key, label, behind }: Panel, { course }: Line): Pick<About, 'key' | 'label'> {
+  if (course === undefined)
+    return { key: `${key}/${behind ? 'back-' : ''}trim`, label: trimLabel(label, behind) };
+  return { key: courseKey(key, course, behind), label: slatLabel(label, course, behind) };
 }
 
 /** A cut as long as the tape's marks allow, never longer than its place. */

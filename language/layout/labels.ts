@@ -4,6 +4,7 @@ import { twoDigits } from './names.ts';
 //
 //   P3       third post from station 0
 //   B2-07    seventh slat of the second bay: from the top; upright, from the left
+//   B2-B07   the same on the back, where both faces have slats (B2-BT for trim)
 //   B2-T     trim board
 //   B2-RT    rail at the top (RB at the bottom)
 //   B2-CLF   cleat at the left, on the front (CRB at the right, on the back; CT, CB at top and bottom)
@@ -23,12 +24,12 @@ export function gateLabel(number: number): string {
   return `G${number}`;
 }
 
-export function slatLabel(panel: string, course: number): string {
-  return `${panel}-${twoDigits(course)}`;
+export function slatLabel(panel: string, course: number, behind = false): string {
+  return `${panel}-${behind ? 'B' : ''}${twoDigits(course)}`;
 }
 
-export function trimLabel(panel: string): string {
-  return `${panel}-T`;
+export function trimLabel(panel: string, behind = false): string {
+  return `${panel}-${behind ? 'B' : ''}T`;
 }
 
 export function railLabel(panel: string, end: 'top' | 'bottom'): string {

@@ -89,7 +89,7 @@ export interface Opening {
   readonly z1: Ticks;
   /** Between neighboring slats; the rest are spaces at the edges of the infill. */
   readonly between: boolean;
-  /** Depth in the direction of view: the lesser thickness of the two slats. */
+  /** Depth in the direction of view: the lesser thickness of the two slats; through both faces where both have slats. */
   readonly depth: Ticks;
 }
 
@@ -105,7 +105,7 @@ export type ChoiceKind =
 /** One way to make the pattern fill its height, with everything needed to build it. */
 export interface FitChoice {
   readonly kind: ChoiceKind;
-  /** Slats, trim left out. */
+  /** Slats, trim left out; of one face where slats lie on both. */
   readonly count: number;
   /** Gap as laid out before the last tick is spread. */
   readonly gap: number;
@@ -179,7 +179,7 @@ export interface RunLayout {
   readonly top: Ticks;
   readonly postTop: Ticks;
   readonly embed: Sourced<Ticks>;
-  /** Slat lines by bay, a gate's leaf included; level bays share one list. */
+  /** Slat lines by bay, a gate's leaf included; level bays share one list. Those of the front where both faces have slats. */
   readonly courses: ReadonlyMap<number, readonly Course[]>;
   readonly leaves: readonly Leaf[];
   readonly pieces: readonly Piece[];

@@ -1,4 +1,4 @@
-import type { GateSpec, Problem, RunSpec } from '../model/index.ts';
+import { facesOf, type GateSpec, type Problem, type RunSpec } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { facePlane } from './bay-panel.ts';
 import { centered } from './holds.ts';
@@ -21,6 +21,7 @@ export interface LeafDepths {
  */
 export function leafDepths(spec: RunSpec, gate: GateSpec, thickest: Ticks): LeafDepths {
   const { value: mounting } = gate.infill.mounting;
+  if (facesOf(mounting).length === 2) return onBoth(spec, gate);
   return mounting.kind === 'face'
     ? onFace(spec, gate, mounting.face, thickest)
     : between(spec, gate, thickest);
@@ -40,6 +41,18 @@ function onFace(spec: RunSpec, gate: GateSpec, face: 'front' | 'back', thickest:
     brace: gate.brace && behind(gate.brace.value.thickness.value),
     problems: [],
   };
+}
+
+/** The frame in the middle, slats on its front and its back, the brace between them. */
+function onBoth({ measure }: RunSpec, { name, frame, brace }: GateSpec): LeafDepths {
+  const depth = centered(frame.value.thickness.value);
+  const thick = brace?.value.thickness.value;
+  const room = depth[1] - depth[0];
+  const own: LeafDepths = { frame: depth, slats: depth[0], problems: [] };
+  if (!brace || thick === undefined) return own;
+  if (thick <= room) return { ...own, brace: [depth[0], depth[0] + thick] };
+  const args = { gate: name, needs: formatLength(thick, measure), room: formatLength(room, measure) };
+  return { ...own, problems: [geometryProblem('brace-no-room', brace.origin, args)] };
 }
 
 /** With a brace, cleats and slats are flush with the frame's front and the brace with its back. */

@@ -29,9 +29,9 @@ export function gateKey(run: string, { name }: Pick<GateSpec, 'name'>): string {
   return `${runKey(run)}/${own}`;
 }
 
-/** Of a slat in a bay or a leaf. */
-export function courseKey(panel: string, course: number): string {
-  return `${panel}/c${twoDigits(course)}`;
+/** Of a slat in a bay or a leaf; `behind` when it is of the back of two faces that both have slats. */
+export function courseKey(panel: string, course: number, behind = false): string {
+  return `${panel}/${behind ? 'back-' : ''}c${twoDigits(course)}`;
 }
 
 /** At least two digits, so that names sort as they are read. */

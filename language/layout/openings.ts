@@ -1,3 +1,4 @@
+import type { Ticks } from '../units/index.ts';
 import type { Range } from './infill.ts';
 import type { Opening } from './layout.ts';
 import type { Line } from './lines.ts';
@@ -10,6 +11,9 @@ export interface Sight {
   readonly gate?: string;
   readonly upright: boolean;
   readonly lines: readonly Line[];
+  /** Lines of the back, where slats lie on both faces, and how far the faces are apart. */
+  readonly back?: readonly Line[];
+  readonly cavity?: Ticks;
   /** The infill in the direction the pattern reads: heights when level, stations when upright. */
   readonly span: Range;
   /** What posts, rails and stiles leave free. */
@@ -19,7 +23,8 @@ export interface Sight {
 
 /** Gaps between neighboring lines, and spaces at the infill's edges, as far as nothing hides them. */
 export function openingsOf(sight: Sight): Opening[] {
-  const { lines, span, upright } = sight;
+  const { span, upright } = sight;
+  const lines = inSight(sight);
   const found: Opening[] = [];
   const put = (name: string, gap: Range, neighbors: readonly (Line | undefined)[]) => {
     const across = clipped(gap, upright ? sight.x : sight.z);
@@ -37,7 +42,7 @@ export function openingsOf(sight: Sight): Opening[] {
       z0: z[0],
       z1: z[1],
       between: depths.length === 2,
-      depth: Math.min(...depths),
+      depth: depthOf(sight, Math.min(...depths), depths.length === 2),
     });
   };
   for (const [index, line] of lines.entries()) {
@@ -56,6 +61,17 @@ export function openingsOf(sight: Sight): Opening[] {
     put(upright ? 'edge-right' : 'edge-bottom', gap, [last]);
   }
   return found;
+}
+
+/** Lines one after the other as they stand in the way, whichever face they are on. */
+function inSight({ lines, back, upright }: Sight): readonly Line[] {
+  if (!back || back === lines) return lines;
+  return [...lines, ...back].sort((a, b) => (upright ? a.low - b.low : b.high - a.high));
+}
+
+/** Through both faces and what is between them, except at an edge that one face alone makes. */
+function depthOf({ lines, back, cavity }: Sight, thickness: Ticks, between: boolean): Ticks {
+  return back && (between || back === lines) ? 2 * thickness + (cavity ?? 0) : thickness;
 }
 
 function clipped(a: Range, b: Range): Range | undefined {

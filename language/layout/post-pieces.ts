@@ -30,7 +30,7 @@ export function postDepth(
   if (corner?.borrowed) return corner.borrowed.depth;
   const through = stock.through.value;
   const { value: mounting } = infill.mounting;
-  if (mounting.kind === 'between' || infill.flip.upright) return centered(through);
+  if (mounting.kind !== 'face' || infill.flip.upright) return centered(through);
   const own = centered(post.value.through.value);
   return mounting.face === 'front' ? [own[0], own[0] + through] : [own[1] - through, own[1]];
 }

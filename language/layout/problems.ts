@@ -51,6 +51,10 @@ export interface GeometryArgs {
   'cleats-miss': { holder: string; thickness: string; slat: string };
   /** A gap at the slat's end is as wide as what should hold that end. */
   'end-gap-too-wide': { gap: string; holder: string; width: string };
+  /** Slats by turns on both faces are of one board; this pattern has several. */
+  'alternate-boards': { pattern: string; boards: string };
+  /** Slats on both faces of posts of which one is deeper or shallower than the rest. */
+  'post-depths': { post: string; depth: string; usual: string };
   /** The frame's stiles and rails leave no inside. */
   'leaf-too-small': { gate: string; width: string; height: string; needsWidth: string; needsHeight: string };
   /** The brace does not go in behind the slats and cleats. */

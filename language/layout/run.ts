@@ -1,4 +1,5 @@
 import type { Problem, RunSpec } from '../model/index.ts';
+import { alternateProblem } from './alternate-boards.ts';
 import { bayProblems, planBay } from './bay-panel.ts';
 import { fillBays, type Infills } from './fill-bays.ts';
 import { planLeaf } from './gate-leaf.ts';
@@ -27,6 +28,8 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Jo
   if (sizes.length > 0) return unsound(sizes);
   const corner = cornerProblems(spec, joints);
   if (corner.length > 0) return unsound(corner);
+  const mixed = alternateProblem(spec.infill);
+  if (mixed) return unsound([mixed]);
   const placed = placePosts(spec, joints);
   if (!('posts' in placed)) return unsound(placed);
 
@@ -89,7 +92,7 @@ function fillAll(
       const { plan, problems: found } = planLeaf(spec, placed.gate, placed, ++gates, infills.ends);
       problems.push(...found);
       if (!plan) continue;
-      count += plan.panel.lines.length;
+      count += linesIn(plan.panels);
       if (count > MOST_PIECES) {
         problems.push(tooMany(placed.gate, count));
         continue;
@@ -98,13 +101,14 @@ function fillAll(
       fits.push(plan.fit);
       pieces.push(...plan.frame);
       openings.push(...plan.openings);
-      panels.push(plan.panel);
-      courses.set(placed.bay.number, coursesOf(plan.panel.lines, plan.panel.upright));
+      panels.push(...plan.panels);
+      const [first] = plan.panels;
+      if (first) courses.set(placed.bay.number, coursesOf(first.lines, first.upright));
     } else if (infill) {
-      const plan = planBay(spec, placed, infill.lines, z);
+      const plan = planBay(spec, placed, infill, z);
       pieces.push(...plan.rails);
       openings.push(...plan.openings);
-      panels.push(plan.panel);
+      panels.push(...plan.panels);
       courses.set(placed.bay.number, infill.courses);
     }
   }
@@ -114,8 +118,14 @@ function fillAll(
 
 /** Pieces of the run, those of its leaves left out: rails and cleats of a bay and every line. */
 function countOf({ posts, bays }: PlacedPosts, infills: Infills): number {
-  return bays.reduce((sum, bay) => sum + (infills.of(bay)?.lines.length ?? 0) + 6, posts.length);
+  return bays.reduce((sum, bay) => {
+    const { lines = [], back = [] } = infills.of(bay) ?? {};
+    return sum + lines.length + back.length + 6;
+  }, posts.length);
 }
+
+const linesIn = (panels: readonly Panel[]): number =>
+  panels.reduce((sum, { lines }) => sum + lines.length, 0);
 
 function tooMany({ origin }: Pick<RunSpec, 'origin'>, count: number): Problem {
   return geometryProblem('too-many-pieces', origin, { count, most: MOST_PIECES });

@@ -117,7 +117,11 @@ export type PostSpacing =
 /** How slats meet what holds them. */
 export type Mounting =
   | { readonly kind: 'between' }
-  | { readonly kind: 'face'; readonly face: 'front' | 'back' };
+  | { readonly kind: 'face'; readonly face: 'front' | 'back' }
+  /** The same lines on the front and on the back. */
+  | { readonly kind: 'both' }
+  /** One board by turns on both faces: the front begins with a slat, the back with a space. */
+  | { readonly kind: 'alternate' };
 
 /** What a run and a gate leaf have in common: slats of a pattern in a frame. */
 export interface InfillSpec {
@@ -242,6 +246,8 @@ export interface Job {
     readonly seeThrough?: Sourced<number>;
     readonly gap?: Sourced<Ticks>;
   };
+  /** Where the job demands that every run be alike from both sides; missing when it does not. */
+  readonly alike?: Origin;
   /** Stock stated in this file. */
   readonly stock: readonly Stock[];
   readonly runs: readonly (RunSpec | BrokenRun)[];

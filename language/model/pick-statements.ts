@@ -8,6 +8,7 @@ const WORDS: Readonly<Record<string, string>> = {
   MeasureStatement: 'measure',
   SeeThroughLimit: 'see-through',
   GapLimit: 'gap at most',
+  AlikeDemand: 'alike from both sides',
   KindStatement: 'kind',
   WidthStatement: 'width',
   ThicknessStatement: 'thickness',

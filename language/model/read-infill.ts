@@ -11,9 +11,11 @@ export function readMounting(
   statement: ast.SlatsStatement | undefined,
   usual: Mounting,
 ): Sourced<Mounting> {
-  if (!statement || (!statement.between && !statement.face)) return assumed(reader, block, usual);
+  if (!statement || (!statement.between && !statement.face && !statement.both))
+    return assumed(reader, block, usual);
   const origin = originOf(reader, statement);
   if (statement.face) return { value: { kind: 'face', face: statement.face }, origin };
+  if (statement.both) return { value: { kind: statement.both }, origin };
   // The tree keeps only that they stand between: what they stand between is a matter of the block.
   const word = /\b(posts|frame)$/.exec(statement.$cstNode?.text.trim() ?? '')?.[1];
   if (word && word !== (block.$type === 'Run' ? 'posts' : 'frame')) {

@@ -31,6 +31,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
   const reader: Reader = { ...opened, measure: measure.value };
   const later = readNames(reader);
   const privacy = readPrivacy(reader, pick('SeeThroughLimit'), pick('GapLimit'));
+  const alike = pick('AlikeDemand');
   const stock: Job['stock'] = elements.flatMap((element) => {
     if (element.$type === 'Material') readMaterial(reader, element);
     // Read for itself: what is wrong with it is told whether or not a run uses it.
@@ -40,7 +41,8 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
   const runs = readRuns(reader, later);
   const job = { uri: context.uri, origin: originOf(reader, node ?? root), measure, privacy, stock, runs };
   const problems = [...reader.problems.values()];
-  return { ...job, ...(node?.name !== undefined ? { name: node.name } : {}), problems };
+  const demand = alike ? { alike: originOf(reader, alike) } : {};
+  return { ...job, ...demand, ...(node?.name !== undefined ? { name: node.name } : {}), problems };
 }
 
 /** Runs in file order, each with its gates. One that has the name of an earlier one is left out. */

@@ -1,4 +1,5 @@
 import { MOST_SLATS } from './bounds.ts';
+import { facesOf } from './faces.ts';
 import type { InfillSpec, Origin } from './job.ts';
 import { type Reader, tell } from './reader.ts';
 
@@ -11,7 +12,7 @@ import { type Reader, tell } from './reader.ts';
  */
 export function hasSaneSlats(
   reader: Reader,
-  { pattern }: Pick<InfillSpec, 'pattern'>,
+  { pattern, mounting }: Pick<InfillSpec, 'pattern' | 'mounting'>,
   space: number,
   panels: number,
   at: Origin,
@@ -19,7 +20,7 @@ export function hasSaneSlats(
   const { repeat, gap } = pattern;
   const widths = repeat.reduce((sum, { value }) => sum + value.width.value, 0);
   const pitch = widths / repeat.length + gap.value;
-  const slats = Math.ceil((Math.max(0, space) / pitch) * panels);
+  const slats = Math.ceil((Math.max(0, space) / pitch) * panels * (facesOf(mounting.value).length || 1));
   if (slats <= MOST_SLATS) return true;
   const bound = { reason: 'too-many' as const, least: 1, most: MOST_SLATS };
   tell(reader, 'absurd-count', at, { what: 'slats', count: String(slats), ...bound });

@@ -11,6 +11,11 @@ export function gapTolerance({ measure, besideNominal }: FitProblem): Ticks {
   return inches(besideNominal ? 1 / 16 : 1 / 8);
 }
 
+/** Slats by turns on both faces reach at least this far past one another. */
+export function leastOverlap(measure: Measure): Ticks {
+  return isMetric(measure) ? mm(20) : inches(3 / 4);
+}
+
 /** No strip is made narrower than this. */
 export function narrowest(measure: Measure): Ticks {
   return isMetric(measure) ? mm(40) : inches(1.5);

@@ -5,7 +5,9 @@
  * Lives here: whole-tick arithmetic in the direction the pattern reads. Does not live here: pieces,
  * places in space, judgment on what is chosen.
  */
+export { fitAlternate, type Layers, layOutAlternate } from './alternate.ts';
 export { fitPattern, type PatternFit } from './fit-pattern.ts';
+export { leastOverlap } from './habits.ts';
 export { type Laid, layOut, type Slot } from './lay-out.ts';
 export type { FitProblem, FitTarget, RepeatSlat, TrimBoard } from './problem.ts';
 export { MOST_SLATS } from './problem.ts';

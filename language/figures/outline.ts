@@ -1,0 +1,57 @@
+import type { Piece } from '../layout/index.ts';
+import { type Box, boxOf } from './box.ts';
+
+/** A piece as it is seen straight on: along the run, and up. */
+export interface Outline {
+  readonly piece: Piece;
+  readonly box: Box;
+  /** Where its edges are, along and up; of slanted ones so many that what lies between is nearly straight. */
+  readonly edges: readonly [along: readonly number[], up: readonly number[]];
+  /** Corners of the outline, counterclockwise; missing when it fills its box. */
+  readonly hull?: readonly Point[];
+}
+
+type Point = readonly [x: number, z: number];
+
+/** Into so many strips a slanted outline is cut. */
+const STRIPS = 16;
+
+export function outlineOf(piece: Piece): Outline {
+  const box = boxOf(piece);
+  const upright = piece.solid.vertices.every(
+    ([x, , z]) => (x === box.low[0] || x === box.high[0]) && (z === box.low[2] || z === box.high[2]),
+  );
+  const strips = upright ? 1 : STRIPS;
+  const edges = (axis: 0 | 2) =>
+    Array.from(
+      { length: strips + 1 },
+      (_, i) => box.low[axis] + (i * (box.high[axis] - box.low[axis])) / strips,
+    );
+  const outline = { piece, box, edges: [edges(0), edges(2)] as const };
+  return upright ? outline : { ...outline, hull: hullOf(piece.solid.vertices.map(([x, , z]) => [x, z])) };
+}
+
+/** Whether a piece is in the line of sight through a point. */
+export function covering({ box, hull }: Outline, x: number, z: number): boolean {
+  if (x <= box.low[0] || x >= box.high[0] || z <= box.low[2] || z >= box.high[2]) return false;
+  return !hull || hull.every((from, i) => turn(from, hull[(i + 1) % hull.length] ?? from, [x, z]) >= 0);
+}
+
+/** Convex hull by monotone chains (A. M. Andrew, 1979). */
+function hullOf(points: readonly Point[]): readonly Point[] {
+  const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const chain = (along: readonly Point[]): Point[] => {
+    const kept: Point[] = [];
+    for (const point of along) {
+      while (kept.length > 1 && turn(kept.at(-2) as Point, kept.at(-1) as Point, point) <= 0) kept.pop();
+      kept.push(point);
+    }
+    return kept.slice(0, -1);
+  };
+  return [...chain(sorted), ...chain(sorted.toReversed())];
+}
+
+/** Positive where `to` lies to the left of the way from `a` to `b`. */
+function turn(a: Point, b: Point, to: Point): number {
+  return (b[0] - a[0]) * (to[1] - a[1]) - (b[1] - a[1]) * (to[0] - a[0]);
+}

@@ -1,0 +1,9 @@
+import type { Mounting } from './job.ts';
+
+export type ScreenFace = 'front' | 'back';
+
+/** Faces of what holds them that slats lie on, front first; none where they stand between. */
+export function facesOf(mounting: Mounting): readonly ScreenFace[] {
+  if (mounting.kind === 'between') return [];
+  return mounting.kind === 'face' ? [mounting.face] : ['front', 'back'];
+}
