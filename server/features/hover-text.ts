@@ -3,6 +3,7 @@ import { cutOffAngle, seeThrough } from '../../language/figures/index.ts';
 import type { FitResult, Leaf, RunLayout } from '../../language/layout/index.ts';
 import { isMetric, type Material, type PatternSpec, type Stock } from '../../language/model/index.ts';
 import {
+  degrees,
   formatDegrees,
   formatLength,
   IMPERIAL,
@@ -99,6 +100,7 @@ export function runLines(run: RunLayout, measure: Measure): string[] {
   const openings = run.openings.filter((opening) => opening.gate === undefined);
   const slats = run.pieces.filter((piece) => piece.role === 'slat' && piece.gate === undefined);
   const lines = [
+    ...cornerLines(run),
     `${formatLength(run.spec.length.value, measure)} over posts, ${formatLength(run.top - run.ground, measure)} high, ${formatLength(run.bottom - run.ground, measure)} above ground`,
     `${count(run.posts.length, 'post')}, ${count(bays.length, 'bay')} of ${clear.join(' and ')} clear`,
     `posts ${formatLength(run.embed.value, measure)} into the ground${run.embed.origin.why === 'default' ? ' (nothing stated: half the height, common practice)' : ''}`,
@@ -111,6 +113,28 @@ export function runLines(run: RunLayout, measure: Measure): string[] {
   if (openings.length > 0) lines.push(`${(100 * seeThrough(openings, slats)).toFixed(1)} % open straight on`);
   for (const leaf of run.leaves) lines.push(`gate ${leaf.gate}: leaf ${size(leaf, measure)}`);
   return lines;
+}
+
+/** How it leaves the run it comes after, and what the saw is set to. */
+function cornerLines({ spec, joints, borrowed }: RunLayout): string[] {
+  const { placement } = spec;
+  if (placement?.kind !== 'after' || !joints.start) return [];
+  const { value: turn } = placement.turn;
+  if (turn === 0) return [`goes straight on from ${placement.run}, whose last post it shares`];
+  const side = turn > 0 ? 'left' : 'right';
+  const slats = {
+    post: 'slats end at the post',
+    miter: 'mitered',
+    lap: 'past the slats before',
+    butt: 'against the slats before',
+  };
+  const end = joints.start.corner.ends.second;
+  const saw =
+    end && end.slope !== 0 ? `, saw at ${formatDegrees(Math.abs(degrees(Math.atan(end.slope))))}` : '';
+  return [
+    `turns ${side} from ${placement.run} by ${formatDegrees(Math.abs(turn))} (inside angle ${formatDegrees(180 - Math.abs(turn))}), ${slats[placement.corner.value]}${saw}`,
+    ...borrowed.map((post) => `shares post ${post.label} of ${post.run}`),
+  ];
 }
 
 export function gateLines(run: RunLayout, leaf: Leaf, measure: Measure): string[] {

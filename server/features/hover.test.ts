@@ -74,3 +74,14 @@ it('lets nothing in a file become markup', async () => {
   expect(text).toContain('board');
   expect(text).not.toMatch(/(?<!\\)[[\]<>!(]/);
 });
+
+it('tells of a run how it turns, what the saw is set to and which post it shares', async () => {
+  const run = (name: string, more: string) =>
+    `run ${name} { length 12'; posts pole, 2 bays; height 6'; slats on front face; fill weave; ${more} }\n`;
+  const told = await hover(
+    run('west', '') + run('no<|>rth', 'after west, turns left, inside angle 135°; corner miter'),
+  );
+  // A miter is half the turn: 45 degrees, 22-1/2 each.
+  expect(told).toContain('turns left from west by 45° (inside angle 135°), mitered, saw at 22.5°');
+  expect(told).toContain('shares post P3 of west');
+});

@@ -162,6 +162,24 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
       'no post may stand here',
     ),
   ],
+  PlacedStatement: [
+    one(
+      'placed at',
+      "placed at [0'~0 m], [0'~0 m] bearing [90]°",
+      'east and north of the datum point, and which way it goes',
+    ),
+  ],
+  AfterStatement: [
+    one('after, turns', 'after [], turns [left|right], inside angle [90]°', 'from the end of another run'),
+    one(
+      'after, measured corner',
+      "after [], turns [left|right], inside angle of [3'~900 mm], [4'~1200 mm], [5'~1500 mm]",
+      'a corner by three sides: along both runs, and across',
+    ),
+  ],
+  CornerStatement: [
+    one('corner', 'corner [post|miter|lap|butt]', 'how its slats meet those of the run before'),
+  ],
   SlatsStatement: [
     one('slats between posts', 'slats between posts', 'held by cleats'),
     one('slats on face', 'slats on [front|back] face', 'on the posts or rails'),
