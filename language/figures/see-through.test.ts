@@ -60,6 +60,12 @@ it('weighs slats of several widths by what they cover', () => {
   expect(share).toBeCloseTo(1.5 / 12.25, 12);
 });
 
+it('counts slats right behind one another once', () => {
+  const front = [slat(60, 3.5), slat(56, 3.5)];
+  const share = seeThrough([opening(56.5, 0.5)], [...front, ...front]);
+  expect(share).toBeCloseTo(0.5 / 7.5, 12);
+});
+
 it('is nothing where there is nothing', () => {
   expect(seeThrough([], [])).toBe(0);
 });

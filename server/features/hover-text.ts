@@ -1,5 +1,11 @@
 import { describeChoice, SPAN_OVER_THICKNESS } from '../../language/checks/index.ts';
-import { cutOffAngle, seeThrough } from '../../language/figures/index.ts';
+import {
+  bothFaces,
+  cutOffAngle,
+  faceOverlap,
+  seeThrough,
+  seeThroughFrom,
+} from '../../language/figures/index.ts';
 import type { FitResult, Leaf, RunLayout } from '../../language/layout/index.ts';
 import { isMetric, type Material, type PatternSpec, type Stock } from '../../language/model/index.ts';
 import {
@@ -111,6 +117,7 @@ export function runLines(run: RunLayout, measure: Measure): string[] {
     ),
   ];
   if (openings.length > 0) lines.push(`${(100 * seeThrough(openings, slats)).toFixed(1)} % open straight on`);
+  lines.push(...faceLines(run, measure));
   for (const leaf of run.leaves) lines.push(`gate ${leaf.gate}: leaf ${size(leaf, measure)}`);
   return lines;
 }
@@ -135,6 +142,24 @@ function cornerLines({ spec, joints, borrowed }: RunLayout): string[] {
     `turns ${side} from ${placement.run} by ${formatDegrees(Math.abs(turn))} (inside angle ${formatDegrees(180 - Math.abs(turn))}), ${slats[placement.corner.value]}${saw}`,
     ...borrowed.map((post) => `shares post ${post.label} of ${post.run}`),
   ];
+}
+
+/** How it looks from behind, and where one begins to see through slats by turns on both faces. */
+function faceLines(run: RunLayout, measure: Measure): string[] {
+  const faces = bothFaces(run);
+  const alike = {
+    same: 'alike from both sides',
+    'upside-down': 'alike from both sides once turned upside down',
+    different: `not alike from both sides, from ${faces.answer === 'different' ? faces.piece.label : ''} on`,
+  }[faces.answer];
+  const found =
+    run.spec.infill.mounting.value.kind === 'alternate'
+      ? faceOverlap(run.pieces.filter(({ gate }) => gate === undefined))
+      : undefined;
+  if (!found || found.overlap <= 0) return [alike];
+  const angle = formatDegrees(seeThroughFrom(found.overlap, found.cavity));
+  const overlap = formatLength(Math.round(found.overlap), measure);
+  return [`faces overlap by ${overlap}; one sees through from ${angle} off square`, alike];
 }
 
 export function gateLines(run: RunLayout, leaf: Leaf, measure: Measure): string[] {

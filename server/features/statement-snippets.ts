@@ -121,6 +121,9 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   SeeThroughLimit: [
     one('see-through at most', 'see-through at most [20] %', 'open area allowed, straight on'),
   ],
+  AlikeDemand: [
+    one('alike from both sides', 'alike from both sides', 'asks every run to look alike from behind'),
+  ],
   GapLimit: [one('gap at most', 'gap at most [3/4"~20 mm]', 'widest gap allowed')],
   KindStatement: [one('kind', 'kind [wood|composite|pvc|aluminum|steel]', 'what it is')],
   WidthStatement: [one('width', 'width [5-1/2"~140 mm]', 'the face seen')],
@@ -183,6 +186,8 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   SlatsStatement: [
     one('slats between posts', 'slats between posts', 'held by cleats'),
     one('slats on face', 'slats on [front|back] face', 'on the posts or rails'),
+    one('slats on both faces', 'slats on both faces', 'the same lines on front and back'),
+    one('slats on alternate faces', 'slats on alternate faces', 'one board by turns on front and back'),
   ],
   CleatsStatement: [one('cleats', 'cleats []', 'hold slats that stand between')],
   RailsStatement: [one('rails', 'rails []', 'carry upright slats')],
