@@ -71,11 +71,21 @@ function standingRuns(runs: readonly RunLayout[]): readonly Standing[] {
   });
 }
 
+/** What each run comes to on the plan, drawn again only when it or its place changes. */
+const drawn = new WeakMap<RunLayout, { key: string; part: Part }>();
+
+function runPart({ run, frame }: Standing, measure: Measure, letter: number): Part {
+  const key = `${measure.unit} ${measure.step} ${letter} ${frame.bearing} ${frame.origin.join(' ')}`;
+  const known = drawn.get(run);
+  if (known?.key === key) return known.part;
+  const own = planRun(run, frame, measure, letter);
+  const part = { ...own, labels: [...own.labels, ...cornerAngle(run, frame, letter)] };
+  drawn.set(run, { key, part });
+  return part;
+}
+
 function drawPlan(standing: readonly Standing[], measure: Measure, letter: number): View {
-  const parts: Part[] = standing.map(({ run, frame }) => {
-    const part = planRun(run, frame, measure, letter);
-    return { ...part, labels: [...part.labels, ...cornerAngle(run, frame, letter)] };
-  });
+  const parts: Part[] = standing.map((one) => runPart(one, measure, letter));
   const placed = standing.map(({ run }) => run.spec.placement).filter((one) => one?.kind === 'at');
   if (placed.length > 0) parts.push(datumPoint(letter));
   if (placed.some((one) => one?.kind === 'at' && one.bearing.origin.why === 'stated'))

@@ -1,9 +1,18 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { board, jobOf, patternOf, postOf, type RunParts, runOf, sourced } from '../../tests/specs/index.ts';
+import {
+  arbitraryRunSpec,
+  board,
+  jobOf,
+  patternOf,
+  postOf,
+  type RunParts,
+  runOf,
+  sourced,
+} from '../../tests/specs/index.ts';
 import type { CornerKind, RunSpec } from '../model/index.ts';
 import { degrees, feet, inches, type Ticks } from '../units/index.ts';
-import { cornerOf, cornerTrouble } from './corner.ts';
+import { cornerOf, cornerTrouble, levelFace } from './corner.ts';
 import {
   createLayoutMemo,
   findOverlaps,
@@ -268,3 +277,68 @@ it('lets no two pieces share a place, whatever the angle, and closes every miter
     { numRuns: 60 },
   );
 });
+
+it('adds up and keeps apart for any two runs that meet', () => {
+  let compared = 0;
+  fc.assert(
+    fc.property(
+      arbitraryRunSpec,
+      arbitraryRunSpec,
+      kinds,
+      fc.constantFrom(0, 12, 45, 90, 120, -12, -45, -90, -120),
+      (one, other, kind, turn) => {
+        const first = { ...one, name: 'first' };
+        // Filled as the first, so that they can meet: on a face, outside the turn.
+        const { infill, rail } = one;
+        const second = { ...other, name: 'second', infill, ...(rail ? { rail } : {}), gates: [] };
+        const face = levelFace(infill);
+        const out = face === 'front' ? Math.abs(turn) : face === 'back' ? -Math.abs(turn) : turn;
+        const corner = face === undefined || turn === 0 ? 'post' : kind;
+        const layout = layOutJob(jobOf([first, after('first', second, out, corner)]));
+        const [a, b] = layout.runs;
+        if (!a?.sound || !b?.sound || !b.joints.start) return;
+        compared++;
+        for (const run of [a, b]) {
+          const all = [...run.posts, ...run.bays].map(({ from, to }) => [from, to] as const);
+          all.sort((p, q) => p[0] - q[0] || p[1] - q[1]);
+          for (const [at, [from]] of all.entries()) expect(from).toBe(at === 0 ? 0 : all[at - 1]?.[1]);
+          expect(all.at(-1)?.[1]).toBe(run.spec.length.value);
+          expect(findOverlaps(run)).toEqual([]);
+          const numbers = run.pieces.flatMap(({ solid, cut }) => [
+            ...solid.vertices.flat(),
+            cut.longPoint,
+            cut.shortPoint,
+          ]);
+          expect(numbers.every(Number.isFinite)).toBe(true);
+        }
+        // Gates may hang beside the corner, and a leaf may be deeper than its post: only what stands in bays counts.
+        const fixed = (run: typeof a) =>
+          run.pieces
+            .filter(({ gate, role }) => gate === undefined || role === 'post')
+            .map((piece) => ({ key: piece.key, solid: standing(layout, run.key, piece.solid) }));
+        const near = fixed(a).filter(({ solid }) => reaches(solid, fixed(b)));
+        for (const mine of near)
+          for (const theirs of fixed(b))
+            if (overlap(mine.solid, theirs.solid)) expect.fail(`${mine.key} is in ${theirs.key}`);
+      },
+    ),
+    { numRuns: 150 },
+  );
+  expect(compared).toBeGreaterThan(15);
+});
+
+/** Whether a solid's box on the plan touches that of any other. */
+function reaches(solid: Solid, others: readonly { solid: Solid }[]): boolean {
+  const box = ({ vertices }: Solid) =>
+    ([0, 1] as const).map((axis) => {
+      const all = vertices.map((vertex) => vertex[axis]);
+      return [Math.min(...all), Math.max(...all)] as const;
+    });
+  const own = box(solid);
+  return others.some((other) =>
+    box(other.solid).every(([low, high], axis) => {
+      const mine = own[axis];
+      return mine !== undefined && low < mine[1] && mine[0] < high;
+    }),
+  );
+}

@@ -2,6 +2,7 @@ import type { CornerKind, Origin, PostStock, RunSpec } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import { facePlane } from './bay-panel.ts';
 import {
+  axesOf,
   type Corner,
   type CornerTrouble,
   cornerOf,
@@ -12,6 +13,8 @@ import {
 } from './corner.ts';
 import type { Range } from './infill.ts';
 import type { RunLayout } from './layout.ts';
+import { overlap } from './overlap.ts';
+import type { Solid } from './piece.ts';
 
 /** All that one run needs to know of its neighbors, and nothing that leaves it as it is. */
 export interface Joints {
@@ -75,7 +78,7 @@ export function startJoint(first: RunLayout, second: RunSpec): StartJoint | unde
     plane: face === 'front' || face === 'back' ? facePlane(second, face) : 0,
   });
   const trouble =
-    cornerTrouble(first.spec, second) ?? (isSharp(first.spec, second, post, corner) ? 'sharp' : undefined);
+    cornerTrouble(first.spec, second) ?? (isSharp(first, second, post, corner) ? 'sharp' : undefined);
   return {
     after: placement.run,
     ...(trouble ? { trouble } : {}),
@@ -101,11 +104,32 @@ function thickestSlat({ infill }: RunSpec): Ticks {
   return Math.max(0, ...infill.pattern.repeat.map(({ value }) => value.thickness.value));
 }
 
-function isSharp(first: RunSpec, second: RunSpec, post: SharedPost, { along }: Corner): boolean {
-  if (second.placement?.kind !== 'after') return false;
-  const a = { begins: (post.x[1] - post.x[0]) / 2, half: halfDepth(first) };
-  return isTooSharp(second.placement.turn.value, a, { begins: along / 2, half: halfDepth(second) });
+/** Whether what stands beside the shared post, or the first run's other posts, are in the second run's way. */
+function isSharp(first: RunLayout, second: RunSpec, post: SharedPost, corner: Corner): boolean {
+  if (second.placement?.kind !== 'after' || Math.abs(second.placement.turn.value) <= 90) return false;
+  const turn = second.placement.turn.value;
+  const half = halfDepth(second);
+  const a = { begins: (post.x[1] - post.x[0]) / 2, half: halfDepth(first.spec) };
+  if (isTooSharp(turn, a, { begins: corner.along / 2, half })) return true;
+  const { along: u, back: n } = axesOf(turn);
+  const at = (x: number, y: number, z: number) =>
+    [corner.at[0] + x * u[0] + y * n[0], corner.at[1] + x * u[1] + y * n[1], z] as const;
+  const [start, stop] = [corner.along, second.length.value];
+  const strip: Solid = {
+    vertices: [-TALL, TALL].flatMap((z) => [
+      at(start, -half, z),
+      at(stop, -half, z),
+      at(stop, half, z),
+      at(start, half, z),
+    ]),
+  };
+  return first.pieces.some(
+    ({ role, key, solid }) => role === 'post' && key !== post.key && overlap(solid, strip),
+  );
 }
+
+/** Higher and deeper than any post. */
+const TALL = 1e9;
 
 /** How far from the middle of the run reaches what stands between its posts. */
 function halfDepth(spec: RunSpec): Ticks {
