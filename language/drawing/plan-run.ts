@@ -56,10 +56,11 @@ function shownFromAbove(run: RunLayout): readonly Piece[] {
   });
 }
 
-/** Dimensions stand outside the turn, where nothing else of the runs is; of a run alone, at its front. */
+/** Dimensions stand outside the sharper turn, where nothing else of the runs is; of a run alone, at its front. */
 function outward(run: RunLayout): 1 | -1 {
-  const turn = run.joints.end?.turn ?? run.joints.start?.turn ?? 0;
-  return turn < 0 ? 1 : -1;
+  const { start, end } = run.joints;
+  const [before, after] = [start?.turn ?? 0, end?.turn ?? 0];
+  return (Math.abs(before) > Math.abs(after) ? before : after) < 0 ? 1 : -1;
 }
 
 type Lines = Pick<Part, 'groups' | 'labels'> & { readonly points: readonly At[] };

@@ -13,8 +13,8 @@ import {
 } from './corner.ts';
 import type { Range } from './infill.ts';
 import type { RunLayout } from './layout.ts';
+import { makePiece } from './make-piece.ts';
 import { overlap } from './overlap.ts';
-import type { Solid } from './piece.ts';
 
 /** All that one run needs to know of its neighbors, and nothing that leaves it as it is. */
 export interface Joints {
@@ -111,20 +111,28 @@ function isSharp(first: RunLayout, second: RunSpec, post: SharedPost, corner: Co
   const half = halfDepth(second);
   const a = { begins: (post.x[1] - post.x[0]) / 2, half: halfDepth(first.spec) };
   if (isTooSharp(turn, a, { begins: corner.along / 2, half })) return true;
-  const { along: u, back: n } = axesOf(turn);
-  const at = (x: number, y: number, z: number) =>
-    [corner.at[0] + x * u[0] + y * n[0], corner.at[1] + x * u[1] + y * n[1], z] as const;
-  const [start, stop] = [corner.along, second.length.value];
-  const strip: Solid = {
-    vertices: [-TALL, TALL].flatMap((z) => [
-      at(start, -half, z),
-      at(stop, -half, z),
-      at(stop, half, z),
-      at(start, half, z),
-    ]),
-  };
+  const { along, back } = axesOf(turn);
+  const begins = corner.along;
+  const away = makePiece(
+    { key: '', label: '', role: 'slat', run: second.name, side: 'middle', supports: [], from: [] },
+    {
+      stock: '',
+      ripped: false,
+      origin: [
+        corner.at[0] + begins * along[0] - half * back[0],
+        corner.at[1] + begins * along[1] - half * back[1],
+        -TALL,
+      ],
+      grain: [...along, 0],
+      across: [0, 0, 1],
+      through: [...back, 0],
+      width: 2 * TALL,
+      thickness: 2 * half,
+      ends: [{ at: 0 }, { at: Math.max(1, second.length.value - begins) }],
+    },
+  );
   return first.pieces.some(
-    ({ role, key, solid }) => role === 'post' && key !== post.key && overlap(solid, strip),
+    ({ role, key, solid }) => role === 'post' && key !== post.key && overlap(solid, away.solid),
   );
 }
 
