@@ -2,6 +2,7 @@ import { gateKey, type Leaf, type Piece, type RunLayout } from '../layout/index.
 import type { Measure, Ticks } from '../units/index.ts';
 import { type Chain, chain } from './chains.ts';
 import { type Extent, extentOf } from './extent.ts';
+import { isBehind } from './front-slats.ts';
 
 /** All pieces a gate leaf is made of: its posts stand with the run. */
 export function leafPieces(run: RunLayout, leaf: Leaf): Piece[] {
@@ -15,7 +16,8 @@ export function leafKey(run: RunLayout, leaf: Leaf): string {
 
 /** The dimension strings of a leaf; positions, too, are from its own left and lower edge. */
 export function leafChains(run: RunLayout, leaf: Leaf, measure: Measure): Chain[] {
-  const pieces = leafPieces(run, leaf);
+  // Slats of the back lie between those of the front, or behind them: their edges would only crowd the chain.
+  const pieces = leafPieces(run, leaf).filter((piece) => !isBehind(leaf.spec.infill, piece));
   const reach = (roles: readonly Piece['role'][]): Extent[] =>
     pieces.filter((piece) => roles.includes(piece.role)).map((piece) => extentOf(piece.solid));
   const slats = reach(['slat', 'trim']);

@@ -21,6 +21,7 @@ export const PENS: Readonly<Record<Style, Pen>> = {
   hatch: { weight: 0.045, ink: 'object', fill: 'none' },
   slat: { weight: 0.05, ink: 'object', fill: 'wood' },
   'slat-cut': { weight: 0.05, ink: 'object', fill: 'cut' },
+  'slat-far': { weight: 0.035, ink: 'light', fill: 'wood-light' },
   post: { weight: 0.085, ink: 'object', fill: 'post' },
   'post-buried': { weight: 0.05, ink: 'object', fill: 'none', dash: [0.55, 0.3] },
   cleat: { weight: 0.045, ink: 'object', fill: 'wood-dark' },

@@ -33,11 +33,12 @@ export function pieceGroups(
   const hidden = new Groups();
   for (const place of places) {
     const before = placesBefore(place, places);
+    const nearest = nearestSlat(place.seen);
     for (const one of place.seen) {
       const front = shapesBefore(one.shape, before);
       if (front.length > 0 && told(one.piece)) drawHidden(hidden, place.key, one, front, ground);
       if (front.length > 0 && isHidden(one.shape, front)) continue;
-      draw(alike, place.key, one, ground);
+      draw(alike, place.key, one, ground, isFar(one, nearest));
     }
   }
   return [...alike.all.values(), ...hidden.all.values()].map(finish);
@@ -93,10 +94,10 @@ function add(drawn: Drawn, piece: Piece, part: Silhouette, drawIt: boolean): voi
   }
 }
 
-function draw(groups: Groups, place: string, one: Seen, ground: number): void {
+function draw(groups: Groups, place: string, one: Seen, ground: number, far: boolean): void {
   const { piece, shape } = one;
   if (piece.role !== 'post') {
-    add(groups.open(place, styleOf(piece), piece.side, shape.near), piece, shape, true);
+    add(groups.open(place, far ? 'slat-far' : styleOf(piece), piece.side, shape.near), piece, shape, true);
     return;
   }
   const { above, below } = splitAt(shape, ground);
@@ -120,6 +121,20 @@ function drawHidden(
   for (const line of lines) drawn.path += linePath(...line);
   add(drawn, one.piece, part, false);
 }
+
+function nearestSlat(seen: readonly Seen[]): number {
+  return seen.reduce(
+    (least, { piece, shape }) => (isSlat(piece) ? Math.min(least, shape.near) : least),
+    Infinity,
+  );
+}
+
+/** Slats and trim of a farther layer than the first: not only a little behind because the first are thicker. */
+function isFar({ piece, shape }: Seen, nearest: number): boolean {
+  return isSlat(piece) && shape.near - nearest > shape.far - shape.near;
+}
+
+const isSlat = ({ role }: Piece): boolean => role === 'slat' || role === 'trim';
 
 function styleOf(piece: Piece): Style {
   switch (piece.role) {

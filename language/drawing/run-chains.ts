@@ -2,6 +2,7 @@ import type { Piece, RunLayout } from '../layout/index.ts';
 import type { Measure, Ticks } from '../units/index.ts';
 import { type Chain, chain } from './chains.ts';
 import { extentOf } from './extent.ts';
+import { isBehind } from './front-slats.ts';
 
 /**
  * The dimension strings of a run: lengths from station 0, heights from the ground.
@@ -86,11 +87,12 @@ function uprightChains(run: RunLayout, measure: Measure): Chain[] {
   return chains;
 }
 
+/** Of the face that is looked at, where both have slats. */
 function slatsByBay(run: RunLayout): Map<number, Piece[]> {
   const bays = new Map<number, Piece[]>();
   for (const piece of run.pieces) {
     if (piece.role !== 'slat' && piece.role !== 'trim') continue;
-    if (piece.gate !== undefined || piece.bay === undefined) continue;
+    if (piece.gate !== undefined || piece.bay === undefined || isBehind(run.spec.infill, piece)) continue;
     const list = bays.get(piece.bay);
     if (list) list.push(piece);
     else bays.set(piece.bay, [piece]);

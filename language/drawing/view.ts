@@ -9,6 +9,7 @@ export type Style =
   | 'hatch'
   | 'slat'
   | 'slat-cut'
+  | 'slat-far'
   | 'post'
   | 'post-buried'
   | 'cleat'

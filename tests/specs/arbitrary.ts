@@ -37,6 +37,8 @@ const mounting: fc.Arbitrary<Mounting> = fc.constantFrom(
   { kind: 'between' },
   { kind: 'face', face: 'front' },
   { kind: 'face', face: 'back' },
+  { kind: 'both' },
+  { kind: 'alternate' },
 );
 
 export const arbitraryInfill: fc.Arbitrary<InfillParts> = fc
@@ -65,7 +67,9 @@ export const arbitraryInfill: fc.Arbitrary<InfillParts> = fc
       over: drawn.over,
     },
     remedies: drawn.remedies,
-    mounting: drawn.mounting,
+    // By turns on both faces there is one board.
+    mounting:
+      drawn.mounting.kind === 'alternate' && drawn.repeat.length > 1 ? { kind: 'both' } : drawn.mounting,
     cleat: board('cleat', ...drawn.cleat, 'cleat'),
     endGap: drawn.endGap,
   }));

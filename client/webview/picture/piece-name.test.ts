@@ -3,6 +3,8 @@ import { pieceName } from './piece-name.ts';
 
 it.each([
   ['bank/b2/c07', 'bank, bay 2, slat 7'],
+  ['bank/b2/back-c07', 'bank, bay 2, back slat 7'],
+  ['bank/b2/back-trim', 'bank, bay 2, back trim'],
   ['bank/p3', 'bank, post 3'],
   ['bank/b2/cleat-left-front', 'bank, bay 2, left front cleat'],
   ['bank/b2/rail-top', 'bank, bay 2, top rail'],

@@ -7,8 +7,10 @@ export function pieceName(key: string): string {
 }
 
 function partName(part: string): string {
-  const [, letter, number] = /^([bpc])0*(\d+)$/.exec(part) ?? [];
-  if (letter !== undefined) return `${{ b: 'bay', p: 'post', c: 'slat' }[letter]} ${number}`;
+  const [, behind, letter, number] = /^(back-)?([bpc])0*(\d+)$/.exec(part) ?? [];
+  if (letter !== undefined)
+    return `${behind ? 'back ' : ''}${{ b: 'bay', p: 'post', c: 'slat' }[letter]} ${number}`;
+  if (part === 'back-trim') return 'back trim';
   const [, what, which] = /^(cleat|rail|stile|trim)-([a-z-]+)$/.exec(part) ?? [];
   if (which !== undefined) return `${which.replaceAll('-', ' ')} ${what}`;
   return plain(part);
