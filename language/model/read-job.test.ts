@@ -19,6 +19,18 @@ it('works for an empty file and for a library without a job', async () => {
   expect(await jobOf(STOCK)).toMatchObject({ runs: [], problems: [] });
 });
 
+it('reads the demand to be alike from both sides, and slats on both faces', async () => {
+  const job = await jobOf(`job { alike from both sides }\n${STOCK}`);
+  expect(job).toMatchObject({ alike: { path: 'Job/AlikeDemand', why: 'stated' }, problems: [] });
+  for (const kind of ['both', 'alternate'] as const) {
+    const { problems, runs } = await jobOf(`${STOCK}\nrun bank {${RUN}slats on ${kind} faces\n}`);
+    expect(problems).toEqual([]);
+    expect(runs).toMatchObject([
+      { infill: { mounting: { value: { kind }, origin: { path: 'Run:bank/SlatsStatement' } } } },
+    ]);
+  }
+});
+
 it('reads the job block', async () => {
   const job = await jobOf(
     'job "Orchard bank" { measure inches to 1/32"; see-through at most 12.5 %; gap at most 5/8" }',

@@ -31,6 +31,20 @@ it('builds what it offers in jobs made at random', async () => {
   ]);
 }, 60_000);
 
+it('builds what it offers for slats by turns on both faces', async () => {
+  const { open } = openJobs({});
+  const offers: string[] = [];
+  for (let seed = 1; seed <= RANDOM_JOBS / 2; seed++) {
+    const made = randomJob(seed)
+      .text.replace(/repeat .*/, 'repeat wide')
+      .replace(/slats on .*|slats between .*/, 'slats on alternate faces');
+    const text = made.replace(/space = [^)]*\) \{/, `space = ${2 + (seed % 5) / 2}") {`);
+    offers.push(...(await offersComeTrue('/made/side.slat', (path, changed) => open(path, changed ?? text))));
+  }
+  expect(offers).toContain('gaps');
+  expect(offers).toContain('move-ends');
+}, 60_000);
+
 /** Tries every offer of a job; the answer is of what kind they were. */
 async function offersComeTrue(
   path: string,
