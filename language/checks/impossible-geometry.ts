@@ -31,6 +31,11 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) =>
       `A post is stated at ${a.station}, in the opening of gate ${a.gate}. Leave it out, or move the gate.`,
   },
+  'ground-outside': {
+    severity: 'warning',
+    message: (a) =>
+      `The ground is stated at ${a.station}, past the end of the run, which is ${a.length} long. State it within the run, or make the run longer.`,
+  },
   'post-in-obstacle': {
     message: (a) =>
       `A post from ${a.station} to ${a.until} stands where no hole may be, from ${a.from} to ${a.to}${a.reason === '' ? '' : ` (${a.reason})`}. ` +

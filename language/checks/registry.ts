@@ -8,6 +8,8 @@ import type { JobCheck, LayoutCheck, RunCheck } from './define.ts';
 import { facesDiffer } from './faces-differ.ts';
 import type { Finding, FindingKind } from './finding.ts';
 import { gapTooWide } from './gap-too-wide.ts';
+import { clearanceHigh, clearanceLow } from './ground-clearance.ts';
+import { heightOverLimit } from './height-over-limit.ts';
 import { impossibleGeometry } from './impossible-geometry.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
 import { nominalSize } from './nominal-size.ts';
@@ -19,6 +21,7 @@ import { ripTooThin } from './rip-too-thin.ts';
 import { spanTooLong } from './span-too-long.ts';
 import { fixesOf } from './stated-fixes.ts';
 import { statedProblems } from './stated-problems.ts';
+import { stepBreaksLines } from './step-breaks-lines.ts';
 import { textProblems } from './text-problems.ts';
 import { tooOpen } from './too-open.ts';
 
@@ -28,7 +31,11 @@ const RUN_CHECKS: readonly RunCheck[] = [
   baysUnequal,
   boardTooLong,
   facesDiffer,
+  clearanceHigh,
+  clearanceLow,
   gapTooWide,
+  heightOverLimit,
+  stepBreaksLines,
   leafTooWide,
   overlapSmall,
   patternOpen,

@@ -1,5 +1,7 @@
 import type { RunLayout } from '../layout/index.ts';
-import { type Measure, toMm } from '../units/index.ts';
+import { levelAt } from '../model/index.ts';
+import { type Measure, TICKS_PER_MM, toMm } from '../units/index.ts';
+import { clearanceMarks } from './clearance-marks.ts';
 import { compose } from './compose.ts';
 import { drawChains } from './draw-chains.ts';
 import { gapNote } from './gap-note.ts';
@@ -35,7 +37,9 @@ export function runLetter(run: RunLayout, reading?: 'screen' | 'paper'): number 
 }
 
 function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
-  const level = -toMm(run.ground);
+  const lowest = Math.min(...run.groundLine.map(({ z }) => z));
+  const level = -toMm(lowest);
+  const surface = (x: number) => -toMm(levelAt(run.groundLine, Math.round(x * TICKS_PER_MM)));
   const seen = see([...run.borrowed, ...run.pieces], FROM_FRONT);
   const object = objectBounds(run, seen, level);
   const foot = Math.max(level, ...seen.filter((one) => one.piece.role === 'post').map((one) => one.shape.y1));
@@ -47,7 +51,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
   const pieces = {
     groups: [
       // A leaf's frame is told in the view of the leaf; here the sign of its swing stands in its place.
-      ...pieceGroups(seen, level, (piece) => piece.gate === undefined && carriesSlats(piece)),
+      ...pieceGroups(seen, surface, (piece) => piece.gate === undefined && carriesSlats(piece)),
       ...run.leaves.map((leaf) => gateSign(run.key, leaf)),
       ...open.flatMap((one) => one.groups),
     ],
@@ -57,7 +61,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
   const chains = drawChains(run.key, dimensionChains(run, measure), object, letter);
   const posts = chains.labels.find((label) => label.key === `${run.key}/posts/1`);
   const marks = runMarks(run, level, foot, letter);
-  const obstacles = obstacleMarks(run, () => level, letter);
+  const obstacles = obstacleMarks(run, surface, letter);
   const side = run.spec.seenFrom.value;
   const titles = {
     title: `Elevation of ${run.spec.name}`,
@@ -75,7 +79,12 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
     },
     [
       pieces,
-      ground(run.key, 0, length, level, letter),
+      ground(
+        run.key,
+        run.groundLine.map(({ x, z }) => [toMm(x), -toMm(z)] as const),
+        letter,
+      ),
+      clearanceMarks(run, measure, letter),
       chains,
       ...(posts ? [stationZero(run.key, posts.y, letter)] : []),
       marks,

@@ -44,7 +44,7 @@ function drawLeaf(run: RunLayout, leaf: Leaf, measure: Measure, letter: number):
   ];
   const open = leafLeftover(run, own, key, measure);
   const pieces = {
-    groups: [...pieceGroups(seen, Infinity), ...open.groups],
+    groups: [...pieceGroups(seen, () => Infinity), ...open.groups],
     labels: open.labels,
     bounds,
   };

@@ -15,6 +15,9 @@ export function carriesSlats(piece: Piece): boolean {
   return TOLD_WHEN_HIDDEN.has(piece.role);
 }
 
+/** Height of the ground on the sheet, by how far along. Posts are parted level there. */
+export type GroundAt = (x: number) => number;
+
 /** Hidden lines are drawn over what hides them. */
 export const HIDDEN_DEPTH = -1e6;
 
@@ -25,7 +28,7 @@ export const HIDDEN_DEPTH = -1e6;
  */
 export function pieceGroups(
   seen: readonly Seen[],
-  ground: number,
+  ground: GroundAt,
   told: (piece: Piece) => boolean = carriesSlats,
 ): Group[] {
   const places = placesOf(seen);
@@ -94,13 +97,13 @@ function add(drawn: Drawn, piece: Piece, part: Silhouette, drawIt: boolean): voi
   }
 }
 
-function draw(groups: Groups, place: string, one: Seen, ground: number, far: boolean): void {
+function draw(groups: Groups, place: string, one: Seen, ground: GroundAt, far: boolean): void {
   const { piece, shape } = one;
   if (piece.role !== 'post') {
     add(groups.open(place, far ? 'slat-far' : styleOf(piece), piece.side, shape.near), piece, shape, true);
     return;
   }
-  const { above, below } = splitAt(shape, ground);
+  const { above, below } = splitAt(shape, ground((shape.x0 + shape.x1) / 2));
   if (above) add(groups.open(place, 'post', piece.side, shape.near), piece, above, true);
   if (below) add(groups.open(place, 'post-buried', undefined, shape.near), piece, below, true);
 }
@@ -110,9 +113,12 @@ function drawHidden(
   place: string,
   one: Seen,
   front: readonly Silhouette[],
-  ground: number,
+  ground: GroundAt,
 ): void {
-  const part = one.piece.role === 'post' ? splitAt(one.shape, ground).above : one.shape;
+  const part =
+    one.piece.role === 'post'
+      ? splitAt(one.shape, ground((one.shape.x0 + one.shape.x1) / 2)).above
+      : one.shape;
   if (!part) return;
   const lines = hiddenEdges(part, front);
   // All its edges may coincide with those of what hides it: nothing to draw, yet something to light up.

@@ -36,7 +36,11 @@ export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: 
   ];
   return {
     groups: [
-      ...pieceGroups(seen, Infinity, () => false),
+      ...pieceGroups(
+        seen,
+        () => Infinity,
+        () => false,
+      ),
       ...stations.groups,
       ...gates.flatMap((gate) => gate.groups),
     ],

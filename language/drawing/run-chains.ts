@@ -10,7 +10,8 @@ import { isBehind } from './front-slats.ts';
  */
 export function dimensionChains(run: RunLayout, measure: Measure): Chain[] {
   const length = run.spec.length.value;
-  const foot = Math.min(run.ground, ...postFeet(run));
+  // Where the ground is not level every post is as deep as its own place asks.
+  const foot = run.spec.levels ? run.ground : Math.min(run.ground, ...postFeet(run));
   const lengths = (parts: Pick<Chain, 'key' | 'parent' | 'kind'>, at: readonly Ticks[]) =>
     chain({ ...parts, side: 'top' }, at, 0, measure);
   const heights = (parts: Pick<Chain, 'key' | 'parent' | 'kind' | 'side'>, at: readonly Ticks[]) =>
@@ -44,7 +45,9 @@ function postFeet(run: RunLayout): Ticks[] {
 /** Slats and gaps of the level bays, which share their lines: taken from the first bay that has any. */
 function levelChain(run: RunLayout, measure: Measure): Chain[] {
   if (run.spec.infill.flip.upright) return [];
-  const slats = slatsByBay(run).values().next().value ?? [];
+  // A bay that stands on the highest ground, from which the heights are taken.
+  const bay = [...slatsByBay(run)].find(([number]) => run.reach.get(number)?.[0] === run.bottom);
+  const slats = bay?.[1] ?? [];
   if (slats.length === 0) return [];
   const edges = slats.flatMap((slat) => {
     const { z0, z1 } = extentOf(slat.solid);

@@ -1,6 +1,7 @@
 import type {
   CornerKind,
   GateSpec,
+  GroundPoint,
   NoHole,
   Origin,
   Problem,
@@ -173,12 +174,16 @@ export interface RunLayout {
   readonly bays: readonly Bay[];
   /** Stretches divided anew because of obstacles. */
   readonly postMoves: readonly PostMove[];
-  /** Heights from the datum. */
+  /** Heights from the datum. Ground, bottom and top are those where the ground is highest; `reach` has those of each bay. */
   readonly ground: Ticks;
   readonly bottom: Ticks;
   readonly top: Ticks;
   readonly postTop: Ticks;
   readonly embed: Sourced<Ticks>;
+  /** The ground as it is, from station 0 to the end. */
+  readonly groundLine: readonly GroundPoint[];
+  /** Bottom and top of what fills each bay, a gate's leaf included. */
+  readonly reach: ReadonlyMap<number, readonly [bottom: Ticks, top: Ticks]>;
   /** Slat lines by bay, a gate's leaf included; level bays share one list. Those of the front where both faces have slats. */
   readonly courses: ReadonlyMap<number, readonly Course[]>;
   readonly leaves: readonly Leaf[];

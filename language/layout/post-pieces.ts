@@ -1,6 +1,7 @@
-import type { RunSpec, Sourced } from '../model/index.ts';
+import { groundLine, lowestGround, type RunSpec, type Sourced } from '../model/index.ts';
 import { ceilToStep, type Ticks } from '../units/index.ts';
 import { axesOf } from './corner.ts';
+import type { Stand } from './follow-ground.ts';
 import { centered } from './holds.ts';
 import type { Range } from './infill.ts';
 import type { StartJoint } from './joints.ts';
@@ -8,7 +9,7 @@ import { postLabel } from './labels.ts';
 import { makeBoard } from './make-board.ts';
 import { makePiece } from './make-piece.ts';
 import type { Piece, Vec3 } from './piece.ts';
-import type { PlacedPost } from './posts.ts';
+import type { PlacedPost, PlacedPosts } from './posts.ts';
 
 /**
  * Depth below ground. Where none is stated, half of what stands above ground, up to the next mark: one third
@@ -35,9 +36,40 @@ export function postDepth(
   return mounting.face === 'front' ? [own[0], own[0] + through] : [own[1] - through, own[1]];
 }
 
-export function postPieces(spec: RunSpec, posts: readonly PlacedPost[], foot: Ticks, top: Ticks): Piece[] {
-  const own = posts.filter(({ corner }) => !corner?.borrowed);
-  return own.map((post) =>
+/** A post from its foot to its top. */
+export interface StandingPost {
+  readonly post: PlacedPost;
+  readonly z: Range;
+  readonly embed: Sourced<Ticks>;
+}
+
+/**
+ * How far each post reaches: up to the higher of the bays beside it, and down from the lowest ground under its
+ * width as deep as it is embedded there.
+ */
+export function standingPosts(
+  spec: RunSpec,
+  { posts, bays }: PlacedPosts,
+  stands: ReadonlyMap<number, Stand>,
+): readonly StandingPost[] {
+  const line = groundLine(spec);
+  const tops = new Map<PlacedPost, Ticks>();
+  for (const { bay, left, right } of bays) {
+    const top = stands.get(bay.number)?.z[1] ?? 0;
+    for (const post of [left, right]) tops.set(post, Math.max(top, tops.get(post) ?? top));
+  }
+  const highest = Math.max(...[...stands.values()].map(({ z }) => z[1]));
+  return posts.map((post) => {
+    const top = (tops.get(post) ?? highest) + spec.tops.value;
+    const ground = lowestGround(line, post.mark.from, post.mark.to);
+    const embed = embedOf(spec, top - ground);
+    return { post, z: [ground - embed.value, top], embed };
+  });
+}
+
+export function postPieces(spec: RunSpec, posts: readonly StandingPost[]): Piece[] {
+  const own = posts.filter(({ post }) => !post.corner?.borrowed);
+  return own.map(({ post, z }) =>
     makeBoard(
       {
         key: post.mark.key,
@@ -51,7 +83,7 @@ export function postPieces(spec: RunSpec, posts: readonly PlacedPost[], foot: Ti
       },
       { name: post.stock.name },
       true,
-      { x: [post.mark.from, post.mark.to], y: postDepth(spec, post), z: [foot, top] },
+      { x: [post.mark.from, post.mark.to], y: postDepth(spec, post), z },
     ),
   );
 }

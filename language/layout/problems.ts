@@ -19,6 +19,8 @@ export interface GeometryArgs {
   'gates-overlap': { first: string; second: string; until: string };
   /** A post is stated in the middle of an opening. */
   'post-in-opening': { station: string; gate: string };
+  /** A level of the ground is stated past an end of the run. */
+  'ground-outside': { station: string; length: string };
   /** A post stands where no hole may be, and nothing keeps it clear; `reason` may be empty. */
   'post-in-obstacle': {
     station: string;

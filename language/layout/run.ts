@@ -1,8 +1,10 @@
-import type { Problem, RunSpec } from '../model/index.ts';
+import { groundLine, type Problem, type RunSpec } from '../model/index.ts';
 import { alternateProblem } from './alternate-boards.ts';
 import { bayProblems, planBay } from './bay-panel.ts';
 import { fillBays, type Infills } from './fill-bays.ts';
+import { type Stand, standsOf } from './follow-ground.ts';
 import { planLeaf } from './gate-leaf.ts';
+import { groundProblems } from './ground-problems.ts';
 import { hashOf } from './hash.ts';
 import { type Panel, panelPieces, type Range } from './infill.ts';
 import type { Joints } from './joints.ts';
@@ -10,7 +12,7 @@ import type { Course, FitResult, Leaf, Opening, RunLayout } from './layout.ts';
 import { coursesOf, thickestOf } from './lines.ts';
 import { runKey } from './names.ts';
 import type { Piece } from './piece.ts';
-import { borrowedPost, embedOf, postPieces } from './post-pieces.ts';
+import { borrowedPost, embedOf, postPieces, standingPosts } from './post-pieces.ts';
 import { type PlacedBay, type PlacedPosts, placePosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { sizeProblems } from './sizes.ts';
@@ -44,11 +46,13 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Jo
 
   const count = countOf(placed, infills);
   if (count > MOST_PIECES) return unsound([tooMany(spec, count)]);
-  const content = fillAll(spec, placed.bays, infills, z, count);
-
-  const top = z[1];
-  const postTop = top + spec.tops.value;
-  const embed = embedOf(spec, postTop - ground);
+  const stands = standsOf(spec, placed.bays, infills);
+  const content = fillAll(spec, placed.bays, stands, infills, count);
+  const posts = standingPosts(spec, placed, stands);
+  const deepest = posts.reduce(
+    (most, { embed }) => (embed.value > most.value ? embed : most),
+    embedOf(spec, 0),
+  );
   return {
     ...bare(spec, hash, joints),
     sound: true,
@@ -56,28 +60,29 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Jo
     bays: placed.bays.map(({ bay }) => bay),
     postMoves: placed.moves,
     bottom: z[0],
-    top,
-    postTop,
-    embed,
+    top: z[1],
+    postTop: Math.max(...posts.map((post) => post.z[1])),
+    embed: deepest,
     ...content,
-    problems: [...placed.clashes, ...content.problems],
-    pieces: [...postPieces(spec, placed.posts, ground - embed.value, postTop), ...content.pieces],
+    problems: [...groundProblems(spec), ...placed.clashes, ...content.problems],
+    pieces: [...postPieces(spec, posts), ...content.pieces],
     borrowed: joints.start ? [borrowedPost(spec, joints.start)] : [],
   };
 }
 
-type Content = Pick<RunLayout, 'courses' | 'leaves' | 'pieces' | 'openings' | 'fits' | 'problems'>;
+type Content = Pick<RunLayout, 'courses' | 'reach' | 'leaves' | 'pieces' | 'openings' | 'fits' | 'problems'>;
 
 /** What bays and leaves hold. Leaves beyond the most that is laid out are left out. */
 function fillAll(
   spec: RunSpec,
   bays: readonly PlacedBay[],
+  stands: ReadonlyMap<number, Stand>,
   infills: Infills,
-  z: Range,
   ofBays: number,
 ): Content {
   const problems: Problem[] = [];
   const courses = new Map<number, readonly Course[]>();
+  const reach = new Map<number, Range>();
   const openings: Opening[] = [];
   const pieces: Piece[] = [];
   const leaves: Leaf[] = [];
@@ -86,10 +91,15 @@ function fillAll(
   let gates = 0;
   let count = ofBays;
   for (const placed of bays) {
-    const infill = infills.of(placed);
+    const stand = stands.get(placed.bay.number);
+    if (!stand) continue;
+    reach.set(placed.bay.number, stand.z);
     if (placed.gate) {
       if (count > MOST_PIECES) continue;
-      const { plan, problems: found } = planLeaf(spec, placed.gate, placed, ++gates, infills.ends);
+      // Heights of a leaf are above the ground where it hangs.
+      const ends = { bottom: stand.z[0] - stand.ground, height: stand.z[1] - stand.ground };
+      const there = { ...spec, ground: { ...spec.ground, value: stand.ground } };
+      const { plan, problems: found } = planLeaf(there, placed.gate, placed, ++gates, ends);
       problems.push(...found);
       if (!plan) continue;
       count += linesIn(plan.panels);
@@ -98,22 +108,23 @@ function fillAll(
         continue;
       }
       leaves.push(plan.leaf);
+      reach.set(placed.bay.number, [plan.leaf.z0, plan.leaf.z1]);
       fits.push(plan.fit);
       pieces.push(...plan.frame);
       openings.push(...plan.openings);
       panels.push(...plan.panels);
       const [first] = plan.panels;
       if (first) courses.set(placed.bay.number, coursesOf(first.lines, first.upright));
-    } else if (infill) {
-      const plan = planBay(spec, placed, infill, z);
+    } else if (stand.filled) {
+      const plan = planBay(spec, placed, stand.filled, stand.z);
       pieces.push(...plan.rails);
       openings.push(...plan.openings);
       panels.push(...plan.panels);
-      courses.set(placed.bay.number, infill.courses);
+      courses.set(placed.bay.number, stand.filled.courses);
     }
   }
   for (const panel of panels) for (const piece of panelPieces(panel)) pieces.push(piece);
-  return { courses, leaves, pieces, openings, fits, problems };
+  return { courses, reach, leaves, pieces, openings, fits, problems };
 }
 
 /** Pieces of the run, those of its leaves left out: rails and cleats of a bay and every line. */
@@ -147,6 +158,8 @@ function bare(spec: RunSpec, hash: string, joints: Joints): RunLayout {
     top: ground,
     postTop: ground,
     embed: embedOf(spec, 0),
+    groundLine: groundLine(spec),
+    reach: new Map(),
     courses: new Map(),
     leaves: [],
     pieces: [],

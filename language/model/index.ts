@@ -8,6 +8,13 @@
 export * from './bounds.ts';
 export { DEFAULT_LENGTHS, type DefaultLength, type DefaultName, isMetric } from './defaults.ts';
 export { facesOf, type ScreenFace } from './faces.ts';
+export {
+  type GroundPoint,
+  groundLine,
+  highestGround,
+  levelAt,
+  lowestGround,
+} from './ground-line.ts';
 export type * from './job.ts';
 export { HINT_SEPARATOR, type ProblemArgs, type ProblemCode } from './problems.ts';
 export { patternAlone, stockAlone } from './read-alone.ts';

@@ -181,6 +181,19 @@ export type Placement =
       readonly origin: Origin;
     };
 
+/** Ground at a station of a run, from the datum. */
+export interface GroundLevel {
+  readonly station: Ticks;
+  readonly level: Ticks;
+  readonly origin: Origin;
+}
+
+/**
+ * One top line and the same course lines for all of the run, more courses below where the ground falls away; or
+ * bays that step down with the ground, by whole pitches of the pattern.
+ */
+export type Slope = 'level-top' | 'in-steps';
+
 /** A stretch of the run where no hole may be: a pipe, a root, a tap. */
 export interface NoHole {
   readonly from: Ticks;
@@ -206,8 +219,12 @@ export interface RunSpec {
   readonly height: Sourced<Band>;
   /** Lowest edge above ground. */
   readonly bottom: Sourced<Band>;
-  /** Ground from the datum; up is positive. */
+  /** Ground from the datum; up is positive. Where it is not level, its highest within the run: heights are above that. */
   readonly ground: Sourced<Ticks>;
+  /** Levels of ground that is not level, in the order stated; between them it is straight, beyond them level. */
+  readonly levels?: readonly GroundLevel[];
+  /** How the screen follows ground that is not level; to one level top when left out. */
+  readonly slope?: Sourced<Slope>;
   /** Carries upright slats, at top and bottom of each bay. */
   readonly rail?: Sourced<FlatStock>;
   readonly infill: InfillSpec;
@@ -246,6 +263,8 @@ export interface Job {
     readonly seeThrough?: Sourced<number>;
     readonly gap?: Sourced<Ticks>;
   };
+  /** Nothing may be higher above the lowest ground within its bay. */
+  readonly heightLimit?: Sourced<Ticks>;
   /** Where the job demands that every run be alike from both sides; missing when it does not. */
   readonly alike?: Origin;
   /** Stock stated in this file. */

@@ -2,6 +2,7 @@ import type * as ast from '../grammar/index.ts';
 import { isStock } from '../grammar/index.ts';
 import type { BrokenRun, Job, RunSpec } from './job.ts';
 import { pickStatements } from './pick-statements.ts';
+import { readLength } from './read-length.ts';
 import { readMaterial } from './read-material.ts';
 import { readMeasure } from './read-measure.ts';
 import { readNames } from './read-names.ts';
@@ -31,6 +32,8 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
   const reader: Reader = { ...opened, measure: measure.value };
   const later = readNames(reader);
   const privacy = readPrivacy(reader, pick('SeeThroughLimit'), pick('GapLimit'));
+  const limit = pick('HeightLimit');
+  const heightLimit = readLength(reader, limit?.limit, { what: 'limit height' });
   const alike = pick('AlikeDemand');
   const stock: Job['stock'] = elements.flatMap((element) => {
     if (element.$type === 'Material') readMaterial(reader, element);
@@ -39,7 +42,15 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     return isStock(element) ? (readStock(reader, element) ?? []) : [];
   });
   const runs = readRuns(reader, later);
-  const job = { uri: context.uri, origin: originOf(reader, node ?? root), measure, privacy, stock, runs };
+  const job = {
+    uri: context.uri,
+    origin: originOf(reader, node ?? root),
+    measure,
+    privacy,
+    ...(heightLimit ? { heightLimit } : {}),
+    stock,
+    runs,
+  };
   const problems = [...reader.problems.values()];
   const demand = alike ? { alike: originOf(reader, alike) } : {};
   return { ...job, ...demand, ...(node?.name !== undefined ? { name: node.name } : {}), problems };

@@ -7,6 +7,7 @@ import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
 import { type ReadFill, readFill } from './read-fill.ts';
 import { readFlip } from './read-flip.ts';
 import { readGate } from './read-gate.ts';
+import { readGround } from './read-ground.ts';
 import { readInfillFit, readMounting } from './read-infill.ts';
 import { readBand, readLength } from './read-length.ts';
 import { readNoHoles } from './read-no-holes.ts';
@@ -68,7 +69,7 @@ function readOwn(
   const embedStatement = pick('EmbedStatement');
   const embed = readLength(reader, embedStatement?.value, { what: 'embed', zero: true });
   const tops = orAssumed(reader, node, pick('PostTops'), 'tops');
-  const ground = readGround(reader, node, pick('GroundStatement'));
+  const ground = readGround(reader, node, pick, length);
   const infill = readRunInfill(reader, node, pick, fill);
   const upright = infill?.flip.upright ?? readFlip(reader, node, pick('FlipStatement')).upright;
   // Stated rails are read in any case, so that what is wrong with them is told.
@@ -92,7 +93,7 @@ function readOwn(
     tops,
     height,
     bottom,
-    ground,
+    ...ground,
     ...(upright && rail ? { rail } : {}),
     infill,
     ...readPlacement(reader, node, pick),
@@ -126,17 +127,6 @@ function readBottom(reader: Reader, node: ast.Run, pick: Statements): RunSpec['b
   if (statement) return readBand(reader, statement, { what: 'bottom', zero: true });
   const { value, origin } = assumedLength(reader, node, 'bottom');
   return { value: { low: value, high: value }, origin };
-}
-
-function readGround(
-  reader: Reader,
-  node: ast.Run,
-  statement: ast.GroundStatement | undefined,
-): Sourced<number> | undefined {
-  if (!statement) return assumedLength(reader, node, 'ground');
-  const length = readLength(reader, statement.value, { what: 'ground', zero: true });
-  if (!length || statement.direction !== 'down' || length.value === 0) return length;
-  return { value: -length.value, origin: length.origin };
 }
 
 function readSide(reader: Reader, node: ast.Run, statement: ast.SeenFrom | undefined): Sourced<string> {

@@ -157,7 +157,19 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   PostTops: [one('tops', 'tops [1"~25 mm] above slats', 'posts above the highest slat')],
   HeightStatement: [one('height', "height [6'~1.8 m]", 'top of the highest slat above ground')],
   BottomStatement: [one('bottom', 'bottom [2"~50 mm] above ground', 'lowest edge above ground')],
-  GroundStatement: [one('ground', 'ground [down|up] [4"~100 mm]', 'off the datum')],
+  GroundStatement: [
+    one('ground', 'ground [down|up] [4"~100 mm]', 'off the datum'),
+    one(
+      'ground at stations',
+      `ground at 0' up 0", at [24'~7.2 m] down [9"~230 mm]`,
+      'straight between; heights are above its highest',
+    ),
+  ],
+  SlopeStatement: [
+    one('slope level top', 'slope level top', 'more courses below as the ground falls'),
+    one('slope in steps', 'slope in steps', 'bays step down by whole pitches'),
+  ],
+  HeightLimit: [one('limit height', "limit height [6'~1.8 m]", 'above the lowest ground within each bay')],
   NoHole: [
     one(
       'no hole',

@@ -233,6 +233,11 @@ export function runByHand(hand: HandRun): RunLayout {
     posts,
     bays,
     postMoves: [],
+    groundLine: [
+      { x: 0, z: ground },
+      { x, z: ground },
+    ],
+    reach: new Map(bays.map(({ number }) => [number, [bottom, top]])),
     ground,
     bottom,
     top,

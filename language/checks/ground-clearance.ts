@@ -1,0 +1,79 @@
+import type { RunLayout } from '../layout/index.ts';
+import { highestGround, isMetric, lowestGround } from '../model/index.ts';
+import { formatLength, inches, type Measure, mm, type Ticks } from '../units/index.ts';
+import { commonPractice, type RunCheck } from './define.ts';
+import type { Finding } from './finding.ts';
+
+/** Least and greatest clearance under slats, and the least under a leaf. */
+function limits(measure: Measure) {
+  return isMetric(measure)
+    ? { low: mm(50), high: mm(150), leaf: mm(25) }
+    : { low: inches(2), high: inches(6), leaf: inches(1) };
+}
+
+/** A bay's lowest edge too near the ground, anywhere along the bay. */
+export const clearanceLow: RunCheck = {
+  kind: {
+    code: 'clearance-low',
+    severity: 'warning',
+    stage: 'layout',
+    basis: commonPractice('2" (50 mm) under slats, so that they stay dry; 1" (25 mm) under a gate'),
+    message: (a) =>
+      `Bay ${a.bay} comes within ${a.clearance} of the ground; ${a.limit} is usual. Raise the bottom, or take the ground down.`,
+  },
+  check: (run, job) => {
+    const measure = job.measure.value;
+    return worst(run, measure, 'clearance-low', ([bottom], [, high], gate) => {
+      const limit = gate ? limits(measure).leaf : limits(measure).low;
+      return { clearance: bottom - high, limit, over: limit - (bottom - high) };
+    });
+  },
+};
+
+/** A gap under a bay that small animals get through and that looks unfinished. */
+export const clearanceHigh: RunCheck = {
+  kind: {
+    code: 'clearance-high',
+    severity: 'warning',
+    stage: 'layout',
+    basis: commonPractice('no more than 6" (150 mm) under slats, and 4" (100 mm) where pets are kept in'),
+    message: (a) =>
+      `Under bay ${a.bay} there is a gap of up to ${a.clearance}; more than ${a.limit} looks unfinished, and pets get through less. ` +
+      'Lower the bottom, let the screen follow the ground another way with `slope`, or close the gap.',
+  },
+  check: (run, job) => {
+    const measure = job.measure.value;
+    return worst(run, measure, 'clearance-high', ([bottom], [low]) => {
+      const limit = limits(measure).high;
+      return { clearance: bottom - low, limit, over: bottom - low - limit };
+    });
+  },
+};
+
+type Span = readonly [Ticks, Ticks];
+type Judged = { clearance: Ticks; limit: Ticks; over: Ticks };
+
+/** The bay that is worst, if any is over: its reach and the lowest and highest ground under it are judged. */
+function worst(
+  run: RunLayout,
+  measure: Measure,
+  code: string,
+  judge: (reach: Span, ground: Span, gate: boolean) => Judged,
+): readonly Finding[] {
+  let found: (Judged & { bay: number }) | undefined;
+  for (const { number, from, to, gate } of run.bays) {
+    const reach = run.reach.get(number);
+    if (!reach) continue;
+    const ground = [lowestGround(run.groundLine, from, to), highestGround(run.groundLine, from, to)] as const;
+    const judged = judge(reach, ground, gate !== undefined);
+    if (judged.over > 0 && (!found || judged.over > found.over)) found = { ...judged, bay: number };
+  }
+  if (!found) return [];
+  const args = {
+    bay: found.bay,
+    clearance: formatLength(found.clearance, measure),
+    limit: formatLength(found.limit, measure),
+  };
+  const { bottom, ground } = run.spec;
+  return [{ code, at: run.spec.levels ? ground.origin : bottom.origin, args }];
+}

@@ -1,0 +1,49 @@
+import { lowestGround } from '../model/index.ts';
+import { formatLength, spellLength, type Ticks } from '../units/index.ts';
+import { JOB, type RunCheck } from './define.ts';
+
+/** Higher than the job allows, from the lowest ground within each bay to the top of its posts and slats. */
+export const heightOverLimit: RunCheck = {
+  kind: {
+    code: 'height-over-limit',
+    severity: 'error',
+    stage: 'layout',
+    basis: JOB,
+    message: (a) =>
+      `Bay ${a.bay} is ${a.height} above the lowest ground within it; this job allows ${a.limit}. Lower the height, or step down with the ground. Local rules decide.`,
+  },
+  check: (run, job) => {
+    const limit = job.heightLimit;
+    if (!limit) return [];
+    const measure = job.measure.value;
+    let worst: { bay: number; height: Ticks } | undefined;
+    for (const { number, from, to } of run.bays) {
+      const reach = run.reach.get(number);
+      if (!reach) continue;
+      const height = reach[1] + run.spec.tops.value - lowestGround(run.groundLine, from, to);
+      if (height > limit.value && (!worst || height > worst.height)) worst = { bay: number, height };
+    }
+    if (!worst) return [];
+    const { origin, value } = run.spec.height;
+    const lower = value.high - (worst.height - limit.value);
+    const fix = {
+      title: `Lower the height to ${formatLength(lower, measure)}`,
+      changes: [
+        {
+          uri: origin.uri,
+          path: origin.path,
+          place: 'replace' as const,
+          text: `height ${spellLength(lower, measure)}`,
+        },
+      ],
+    };
+    const fixes = lower > run.spec.bottom.value.high ? [fix] : [];
+    const args = {
+      bay: worst.bay,
+      height: formatLength(worst.height, measure),
+      limit: formatLength(limit.value, measure),
+    };
+    const related = [{ at: limit.origin, note: 'the limit stands here' }];
+    return [{ code: 'height-over-limit', at: origin, args, related, fixes }];
+  },
+};

@@ -1,0 +1,49 @@
+import type { RunLayout } from '../layout/index.ts';
+import { levelAt } from '../model/index.ts';
+import { type Measure, roundToStep, toMm } from '../units/index.ts';
+import { dimensionText } from './dimension-text.ts';
+import { BEFORE_ALL, lineGroup } from './line-group.ts';
+import type { Part } from './part.ts';
+import { hundredth, linePath } from './path-text.ts';
+import { MIDDLE } from './place-labels.ts';
+import type { Label } from './view.ts';
+
+/** In letters: from the end of the bay to the line, and half a stroke across it. */
+const INSET = 0.6;
+const STROKE = 0.22;
+
+/** Where the ground is not level: from the ground to the lowest edge, at both ends of each bay. */
+export function clearanceMarks(run: RunLayout, measure: Measure, letter: number): Part {
+  const level = run.groundLine.every(({ z }) => z === run.ground);
+  const labels: Label[] = [];
+  let path = '';
+  for (const { key, number, from, to, clear } of level ? [] : run.bays) {
+    const reach = run.reach.get(number);
+    if (!reach) continue;
+    for (const end of ['left', 'right'] as const) {
+      const at = end === 'left' ? from : to;
+      const inward = end === 'left' ? 1 : -1;
+      const surface = levelAt(run.groundLine, at);
+      const clearance = reach[0] - surface;
+      const x = toMm(at) + inward * INSET * letter;
+      const [y0, y1] = [-toMm(reach[0]), -toMm(surface)];
+      path += linePath(x, y0, x, y1);
+      for (const y of [y0, y1]) path += linePath(x - STROKE * letter, y, x + STROKE * letter, y);
+      labels.push({
+        key: `${key}/clearance-${end}`,
+        text: dimensionText(roundToStep(clearance, measure.step), measure),
+        x: hundredth(x),
+        y: hundredth((y0 + y1) / 2),
+        anchor: end === 'left' ? 'start' : 'end',
+        turn: 0,
+        shift: [inward * 0.5, -MIDDLE],
+        kind: 'dimension',
+        priority: 36,
+        room: hundredth(toMm(clear) / 2 - INSET * letter),
+        roomFor: 'length',
+      });
+    }
+  }
+  const groups = path === '' ? [] : [lineGroup(`${run.key}/clearances`, 'dimension', path, BEFORE_ALL)];
+  return { groups, labels, bounds: [0, -toMm(run.ground), toMm(run.spec.length.value), -toMm(run.ground)] };
+}

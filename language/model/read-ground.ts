@@ -1,0 +1,56 @@
+import type * as ast from '../grammar/index.ts';
+import type { Ticks } from '../units/index.ts';
+import { groundLine } from './ground-line.ts';
+import type { GroundLevel, RunSpec, Sourced } from './job.ts';
+import type { Picked } from './pick-statements.ts';
+import { readLength } from './read-length.ts';
+import { assumedLength, originOf, type Reader } from './reader.ts';
+
+type Ground = Pick<RunSpec, 'ground' | 'levels' | 'slope'>;
+
+/** The ground and how the screen follows it; undefined when a level cannot be read. */
+export function readGround(
+  reader: Reader,
+  node: ast.Run,
+  pick: Picked<ast.RunStatement>,
+  length: Sourced<Ticks> | undefined,
+): Ground | undefined {
+  const statement = pick('GroundStatement');
+  const slope = readSlope(reader, pick('SlopeStatement'));
+  if (!statement) return { ground: assumedLength(reader, node, 'ground'), ...slope };
+  const points = statement.points ?? [];
+  if (points.length === 0) {
+    const ground = readDirected(reader, statement.value, statement.direction);
+    return ground && { ground, ...slope };
+  }
+  const origin = originOf(reader, statement);
+  const levels = points.flatMap((point): GroundLevel[] => {
+    const station = readLength(reader, point.station, { what: 'ground', zero: true });
+    const level = readDirected(reader, point.value, point.direction);
+    return station && level
+      ? [{ station: station.value, level: level.value, origin: originOf(reader, point) }]
+      : [];
+  });
+  if (levels.length !== points.length || !length) return undefined;
+  const flat: Sourced<Ticks> = { value: levels[0]?.level ?? 0, origin };
+  if (levels.every(({ level }) => level === flat.value)) return { ground: flat, ...slope };
+  const highest = Math.max(...groundLine({ ground: flat, levels, length }).map(({ z }) => z));
+  return { ground: { value: highest, origin }, levels, ...slope };
+}
+
+function readDirected(
+  reader: Reader,
+  node: ast.Length | undefined,
+  direction: 'up' | 'down' | undefined,
+): Sourced<Ticks> | undefined {
+  const length = readLength(reader, node, { what: 'ground', zero: true });
+  if (!length || direction !== 'down' || length.value === 0) return length;
+  return { value: -length.value, origin: length.origin };
+}
+
+function readSlope(reader: Reader, statement: ast.SlopeStatement | undefined): Pick<RunSpec, 'slope'> {
+  if (!statement || (!statement.level && !statement.steps)) return {};
+  return {
+    slope: { value: statement.steps ? 'in-steps' : 'level-top', origin: originOf(reader, statement) },
+  };
+}
