@@ -29,7 +29,11 @@ export function bothFaces(
 ): BothFaces {
   const tolerance = run.spec.measure.step;
   let turned = false;
+  const known = new Set<string>();
   for (const section of sectionsOf(run)) {
+    const shape = shapeOf(section);
+    if (known.has(shape)) continue;
+    known.add(shape);
     const pictures = picturesOf(section, tolerance);
     const failing = firstUnlike(pictures, tolerance, 'about');
     if (!failing) continue;
@@ -52,7 +56,7 @@ function* sectionsOf(run: Parameters<typeof bothFaces>[0]): Generator<Section> {
   for (const piece of run.pieces) {
     const outline = outlineOf(piece);
     if (piece.role === 'post') posts.set(piece.key, outline);
-    else byBay.set(piece.bay, [...(byBay.get(piece.bay) ?? []), outline]);
+    else if (!byBay.get(piece.bay)?.push(outline)) byBay.set(piece.bay, [outline]);
   }
   const section = (x: readonly [number, number], outlines: readonly Outline[]): Section => {
     const within = outlines.filter(({ box }) => box.low[0] < x[1] && box.high[0] > x[0]);
@@ -76,6 +80,21 @@ function* sectionsOf(run: Parameters<typeof bothFaces>[0]): Generator<Section> {
     const beside = run.bays.filter((bay) => touches(bay, mark)).flatMap((bay) => byBay.get(bay.number) ?? []);
     yield section([mark.from, mark.to], [post, ...beside]);
   }
+}
+
+/** The same for sections that are alike but for where they stand: most bays of a run are. */
+function shapeOf({ x, z, outlines }: Section): string {
+  const parts = outlines.map(({ piece, box, hull }) => {
+    const { low, high } = box;
+    const corners = hull?.map(([across, up]) => [across - x[0], up - z[0]]) ?? [
+      low[0] - x[0],
+      high[0] - x[0],
+      low[2] - z[0],
+      high[2] - z[0],
+    ];
+    return [piece.role, piece.cut.stock, low[1], high[1], ...corners].join();
+  });
+  return [x[1] - x[0], z[1] - z[0], ...parts].join('|');
 }
 
 function touches(bay: Bay, { from, to }: PostMark): boolean {

@@ -85,3 +85,14 @@ it('tells of a run how it turns, what the saw is set to and which post it shares
   expect(told).toContain('turns left from west by 45° (inside angle 135°), mitered, saw at 22.5°');
   expect(told).toContain('shares post P3 of west');
 });
+
+it('tells of a run whether it is alike from both sides, and from where one sees through', async () => {
+  const run = (slats: string) =>
+    `run <|>bank { length 12'; posts pole, 2 bays; height 6'; slats ${slats}; fill weave; fit gaps 1/8" to 6" }\n`;
+  expect(await hover(run('on front face'))).toMatch(/not alike from both sides, from B1-01 on/);
+  expect(await hover(run('on both faces'))).toMatch(/(?<!not )alike from both sides(?! once)/);
+  const told = await hover(run('on alternate faces'));
+  // 17.5 * 3.5 + 16.5 g = 70 gives g = 0.5303, an overlap of (3.5 - g) / 2 = 1.4848 and atan(1.4848 / 3.5) = 23.0 degrees.
+  expect(told).toMatch(/one sees through from 23(\.0)?° off square/);
+  expect(told).toContain('alike from both sides once turned upside down');
+});
