@@ -26,10 +26,13 @@ import { SlatRename } from './features/rename.ts';
 import { SlatValidator } from './findings/validator.ts';
 import { WorkKeeper } from './work/keeper.ts';
 import { OpenFileUpdates } from './workspace/open-file-updates.ts';
-import { ForgivingWorkspaceManager } from './workspace/workspace-manager.ts';
+import { GradualWorkspaceManager } from './workspace/workspace-manager.ts';
 
 /** What the server adds to the shared services. */
 export interface SlatServerAddedServices {
+  readonly workspace: {
+    readonly WorkspaceManager: GradualWorkspaceManager;
+  };
   readonly work: {
     readonly Keeper: WorkKeeper;
   };
@@ -59,7 +62,7 @@ const sharedServerModule: Module<
     NodeKindProvider: () => new SlatNodeKinds(),
   },
   workspace: {
-    WorkspaceManager: (shared) => new ForgivingWorkspaceManager(shared),
+    WorkspaceManager: (shared) => new GradualWorkspaceManager(shared),
   },
   work: {
     Keeper: (shared) => new WorkKeeper(shared),

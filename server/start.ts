@@ -9,6 +9,7 @@ import {
 } from './services.ts';
 import { warmUp } from './warm-up.ts';
 import { answerPictureRequests } from './work/requests.ts';
+import { askAllFiles } from './workspace/ask-all-files.ts';
 
 /** What differs between the places a server runs in. */
 export interface Host {
@@ -23,7 +24,8 @@ export function start({ connection, fileSystemProvider, module }: Host): {
   shared: SlatServerSharedServices;
   slat: SlatServices;
 } {
-  const services = createSlatServices({ connection, fileSystemProvider }, module);
+  const asked = askAllFiles(connection, () => shared.workspace.WorkspaceManager.complete);
+  const services = createSlatServices({ connection: asked, fileSystemProvider }, module);
   const { shared } = services;
   answerPictureRequests(connection, shared);
   shared.lsp.LanguageServer.onInitialized(() => void warmUp());

@@ -160,12 +160,26 @@ it('renames across files, in quotes where the name needs them', async () => {
   expect(texts(changes[client.uri('job.slat')])).toEqual(['"long weave"', '"long weave"']);
 });
 
+it('shows the first picture before all other files are read, and renames only after', async () => {
+  const others = Object.fromEntries(Array.from({ length: 40 }, (_, at) => [`other${at}.slat`, JOB]));
+  client = await connect({ ...FILES, ...others });
+  await client.open('job.slat');
+  const { LangiumDocuments } = client.server.shared.workspace;
+  expect(LangiumDocuments.all.count()).toBeLessThan(40);
+  const edit = await client.request<WorkspaceEdit>('textDocument/rename', {
+    ...client.at('job.slat', 'fill weave'),
+    newName: 'braid',
+  });
+  expect(Object.keys(edit.changes ?? {})).toHaveLength(42);
+});
+
 it('neither relinks nor checks a file with an unknown name when another is edited', async () => {
   const faulty = 'run lost {\n  fill nothing\n}\n';
   client = await connect({ ...FILES, 'faulty.slat': faulty, 'far/faulty.slat': faulty });
   await client.open('job.slat');
   const linked = new Map<string, number>();
   const { shared, slat } = client.server;
+  await shared.workspace.WorkspaceManager.complete;
   shared.workspace.DocumentBuilder.onDocumentPhase(4, ({ uri }) => {
     linked.set(uri.toString(), (linked.get(uri.toString()) ?? 0) + 1);
   });
