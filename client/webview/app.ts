@@ -18,6 +18,7 @@ import {
 
 /** Name of the measure, in the page's performance timeline, of the script time one picture takes. */
 export const PICTURE_MEASURE = 'slatwright.picture';
+const MEASURES_KEPT = 2000;
 
 export interface App {
   /** Takes a message as the host would send it. */
@@ -32,7 +33,7 @@ export function startApp(host: Host, body: HTMLElement): App {
   let camera: Camera | undefined = saved?.uri === uri && isCamera(saved.camera) ? saved.camera : undefined;
   /** The camera was fitted and not moved since: it fits again when the pane changes its size. */
   let fits = false;
-  let measures = false;
+  let measured = 0;
 
   usePens();
   const drawing = new Drawing();
@@ -121,8 +122,9 @@ export function startApp(host: Host, body: HTMLElement): App {
     hover(undefined, 0);
     const titles = state.views.map(({ title }) => title);
     svg.setAttribute('aria-label', titles.join('. '));
-    const measured = performance.measure(PICTURE_MEASURE, { start: started });
-    if (measures) host.send({ type: 'timing', version: state.version, milliseconds: measured.duration });
+    // As many are kept as a look back needs.
+    if (++measured % MEASURES_KEPT === 0) performance.clearMeasures(PICTURE_MEASURE);
+    performance.measure(PICTURE_MEASURE, { start: started });
   }
 
   function take(message: ToPage): void {
@@ -142,9 +144,6 @@ export function startApp(host: Host, body: HTMLElement): App {
         break;
       case 'trouble':
         page.notice({ trouble: message.text });
-        break;
-      case 'measure':
-        measures = message.on;
         break;
     }
   }

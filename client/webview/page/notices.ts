@@ -11,6 +11,7 @@ run first {
   length 12' over posts
   posts post-4, at most 6' clear
   height 6'    bottom 2"
+  slats on front face
   fill plain
 }`;
 
@@ -20,7 +21,7 @@ export function emptyNotice(): HTMLElement[] {
     element('h1', 'Nothing to draw yet'),
     element(
       'p',
-      'A picture begins with a run. Write one, with its stock and its pattern, and it appears here as you type:',
+      'A picture begins with a run, its stock and its pattern, and appears as you type. If a run is written already, Problems says what it still lacks. For a start:',
     ),
     element('pre', FIRST_RUN),
   ];
