@@ -5,11 +5,12 @@ post post-4 { along 3-1/2"    through 3-1/2" }
 pattern plain {
   repeat slat
   gap 1/2"
+  fit gaps 3/8" to 5/8"
 }
 
 run first {
   length 12' over posts
-  posts post-4, at most 6' clear
+  posts post-4, at most 4' 6" clear
   height 6'    bottom 2"
   slats on front face
   fill plain
