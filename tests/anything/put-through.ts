@@ -60,6 +60,10 @@ export function createTypist(path: string) {
         throw new Error(`${error instanceof Error ? error.stack : String(error)}\n\n${shortened(text)}`);
       }
     },
+    /** Forgets how long the first texts took, while nothing was warm. */
+    forget() {
+      slowest = { milliseconds: 0, text: '' };
+    },
     get slowest() {
       return { milliseconds: Math.round(slowest.milliseconds), text: shortened(slowest.text), cases };
     },
