@@ -59,14 +59,13 @@ export class GradualWorkspaceManager extends DefaultWorkspaceManager {
     while (this.later.length > 0) {
       // What the client asks for comes first.
       await new Promise((resume) => setTimeout(resume));
-      await this.mutex.read(() => undefined);
-      const batch: LangiumDocument[] = [];
       for (const uri of this.later.splice(0, BATCH)) {
-        const document = this.langiumDocuments.hasDocument(uri) ? undefined : await this.load(uri);
-        if (document) batch.push(document);
+        if (!this.langiumDocuments.hasDocument(uri)) await this.load(uri);
       }
+      await this.mutex.read(() => undefined);
       try {
-        await this.mutex.write((token) => this.documentBuilder.build(batch, this.initialBuildOptions, token));
+        // Builds whatever is not built yet: these files, and a change that this has cut short.
+        await this.mutex.write((token) => this.documentBuilder.update([], [], token));
       } catch (error) {
         console.error('files cannot be read:', error);
       }
