@@ -26,6 +26,7 @@ import { SlatRename } from './features/rename.ts';
 import { SlatValidator } from './findings/validator.ts';
 import { WorkKeeper } from './work/keeper.ts';
 import { OpenFileUpdates } from './workspace/open-file-updates.ts';
+import { PatientDocumentBuilder } from './workspace/patient-builder.ts';
 import { GradualWorkspaceManager } from './workspace/workspace-manager.ts';
 
 /** What the server adds to the shared services. */
@@ -62,6 +63,7 @@ const sharedServerModule: Module<
     NodeKindProvider: () => new SlatNodeKinds(),
   },
   workspace: {
+    DocumentBuilder: (shared) => new PatientDocumentBuilder(shared),
     WorkspaceManager: (shared) => new GradualWorkspaceManager(shared),
   },
   work: {

@@ -59,13 +59,15 @@ export class GradualWorkspaceManager extends DefaultWorkspaceManager {
     while (this.later.length > 0) {
       // What the client asks for comes first.
       await new Promise((resume) => setTimeout(resume));
-      for (const uri of this.later.splice(0, BATCH)) {
-        if (!this.langiumDocuments.hasDocument(uri)) await this.load(uri);
-      }
       await this.mutex.read(() => undefined);
+      const batch = this.later.splice(0, BATCH);
       try {
-        // Builds whatever is not built yet: these files, and a change that this has cut short.
-        await this.mutex.write((token) => this.documentBuilder.update([], [], token));
+        await this.mutex.write(async (token) => {
+          // Here and not before, for a build that goes on may be loading one of them itself.
+          for (const uri of batch) if (!this.langiumDocuments.hasDocument(uri)) await this.load(uri);
+          // Builds whatever is not built yet: these files, and a change that this has cut short.
+          await this.documentBuilder.update([], [], token);
+        });
       } catch (error) {
         console.error('files cannot be read:', error);
       }
