@@ -28,7 +28,7 @@ export function start({ connection, fileSystemProvider, module }: Host): {
   const services = createSlatServices({ connection: asked, fileSystemProvider }, module);
   const { shared } = services;
   answerPictureRequests(connection, shared);
-  shared.lsp.LanguageServer.onInitialized(() => void warmUp());
+  shared.lsp.LanguageServer.onInitialized(() => void warmUp(services.slat));
   startLanguageServer(shared, REQUIREMENTS);
   return services;
 }
