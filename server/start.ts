@@ -8,8 +8,8 @@ import {
   type SlatServices,
 } from './services.ts';
 import { warmUp } from './warm-up.ts';
-import { answerPictureRequests } from './work/requests.ts';
-import { askAllFiles } from './workspace/ask-all-files.ts';
+import { answerPictureRequests } from './work/index.ts';
+import { askAllFiles } from './workspace/index.ts';
 
 /** What differs between the places a server runs in. */
 export interface Host {

@@ -4,7 +4,7 @@ import { diffViews, viewsOf } from '../language/drawing/index.ts';
 import { createSlatCoreServices, type SlatSharedServices } from '../language/grammar/index.ts';
 import { createLayoutMemo } from '../language/layout/index.ts';
 import type { SlatServices } from './services.ts';
-import { workOut } from './work/work-out.ts';
+import { workOut } from './work/index.ts';
 
 /** Text that goes through every stage: both directions of slats, a gate, a fit. */
 export const SAMPLE = `
