@@ -2,6 +2,7 @@ import type { Piece, Vec3 } from '../../language/layout/index.ts';
 import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
 import type { Request } from './arguments.ts';
 import { openFiles } from './open-files.ts';
+import { printable } from './printable.ts';
 import type { Terminal } from './run-command-line.ts';
 
 /** Of the JSON form; raised when a field changes its meaning. */
@@ -25,7 +26,7 @@ export async function pieces(
     );
   } else {
     const rows = [HEADINGS, ...all.map(({ piece, measure }) => cells(piece, measure))];
-    terminal.out(format === 'csv' ? asCsv(rows) : asTable(rows));
+    terminal.out(format === 'csv' ? asCsv(rows) : asTable(rows.map((row) => row.map(printable))));
   }
   let code = 0;
   for (const { path, work } of opened.files) {
