@@ -2,7 +2,7 @@ import type { FrameLocator } from 'playwright-core';
 
 /** The lowest contrast between any letters of the picture and the page behind them, as a ratio from 1 to 21. */
 export async function lowestContrast(picture: FrameLocator): Promise<number> {
-  const [page = '', ...letters] = await picture.locator('svg').evaluate((svg) => {
+  const [page = '', ...letters] = await picture.locator('svg.drawing').evaluate((svg) => {
     const texts = [...svg.querySelectorAll('text')].map((text) => getComputedStyle(text).fill);
     return [getComputedStyle(document.body).backgroundColor, ...new Set(texts)];
   });

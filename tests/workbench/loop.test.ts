@@ -109,6 +109,18 @@ async function isStale(): Promise<boolean> {
 const untilStale = (wanted: boolean): Promise<boolean> =>
   waitUntil(isStale, (stale) => stale === wanted, `a picture that is ${wanted ? '' : 'not '}stale`);
 
+/** As with a wheel, and waits until the picture has taken it. */
+async function zoomIn(): Promise<void> {
+  const before = await restingCamera(picture);
+  await picture.locator('svg.drawing').hover({ position: { x: 300, y: 200 } });
+  await page.mouse.wheel(0, -240);
+  await waitUntil(
+    () => cameraOf(picture),
+    (camera) => camera !== before,
+    'the picture to come nearer',
+  );
+}
+
 beforeAll(async () => {
   folder = realpathSync(mkdtempSync(join(tmpdir(), 'slatwright-loop-')));
   cpSync(join(REPO_ROOT, 'examples'), folder, { recursive: true });
@@ -145,7 +157,7 @@ it('shows the picture of the file beside its text', async () => {
   for (const key of ['court', 'court/cycles/leaf', 'court/b1/slat.middle', 'court/cycles/slat.front'])
     await keyed(picture, key).waitFor({ state: 'attached' });
   expect(await textsOf(picture)).toEqual(
-    expect.arrayContaining([expect.stringMatching(/court.*yard/), expect.stringContaining(`23' 6"`)]),
+    expect.arrayContaining(['Elevation of court', expect.stringMatching(/^seen from yard/), `23' 6"`]),
   );
 });
 
@@ -190,10 +202,7 @@ it('tells a fault in Problems, mends it by its fix, and marks the picture stale 
 });
 
 it('patches what an edit changes, keeps every element, and keeps its zoom', async () => {
-  const svg = picture.locator('svg');
-  await svg.hover({ position: { x: 300, y: 200 } });
-  await page.mouse.wheel(0, -240);
-  await page.mouse.wheel(0, -240);
+  await zoomIn();
   const camera = await restingCamera(picture);
   const slats = await pathOf(picture, 'court/b1/slat.middle');
   const ground = await pathOf(picture, 'court/ground');
@@ -278,15 +287,20 @@ it('says what a value amounts to, and what may be written', async () => {
 
   await goTo(page, LENGTH, LENGTH_LINE.length + 1);
   await page.keyboard.press('Enter');
+  await page.keyboard.type('  ');
   const offered = await suggestions(page);
-  expect(offered).toEqual(expect.arrayContaining([expect.stringMatching(/^slats/)]));
+  expect(offered).toEqual(expect.arrayContaining(['bottom', 'cleats', 'end gap', 'fill']));
+  expect(offered).not.toContain('repeat');
   await page.keyboard.press('Escape');
   await page.keyboard.press('Escape');
-  await undo(page);
   await waitUntil(
-    () => visibleLines(page),
+    async () => {
+      await undo(page);
+      return visibleLines(page);
+    },
     (lines) => lines[LENGTH - 1] === LENGTH_LINE && lines[LENGTH] === TEXT[LENGTH],
     'the text as it was',
+    10_000,
   );
 });
 
@@ -316,6 +330,8 @@ it("opens a finding's page from its link, without a network", async () => {
   const outside: string[] = [];
   page.context().on('request', (request) => {
     const { protocol, hostname } = new URL(request.url());
+    // The workbench gives its own files to webviews under this name; its service worker answers for it.
+    if (hostname.endsWith('.vscode-resource.vscode-cdn.net')) return;
     if (/^https?:$/.test(protocol) && !/(^|\.)localhost$|^127\.0\.0\.1$/.test(hostname))
       outside.push(request.url());
   });
@@ -349,8 +365,10 @@ it("opens a finding's page from its link, without a network", async () => {
 it('brings the preview back with its picture when the window is loaded again', async () => {
   await openFromExplorer(page, JOB);
   await save(page);
-  await waitForPicture(page);
+  await zoomIn();
   const camera = await restingCamera(picture);
+  // The page keeps its camera once it has rested.
+  await page.waitForTimeout(1_000);
   await reloadPage(page);
   picture = await waitForPicture(page);
   await keyed(picture, 'court/b1/slat.middle').waitFor({ state: 'attached' });

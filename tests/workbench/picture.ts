@@ -3,7 +3,7 @@ import { waitUntil } from './page.ts';
 
 /** An element of the picture by its key; a view bears the key of its run or leaf. */
 export function keyed(picture: FrameLocator, key: string): Locator {
-  return picture.locator(`svg [data-key=${JSON.stringify(key)}]`).first();
+  return picture.locator(`svg.drawing [data-key=${JSON.stringify(key)}]`).first();
 }
 
 /** The path data of an element; empty when it has none. */
@@ -13,17 +13,17 @@ export async function pathOf(picture: FrameLocator, key: string): Promise<string
 
 /** All texts written in the picture. */
 export function textsOf(picture: FrameLocator): Promise<string[]> {
-  return picture.locator('svg text').allTextContents();
+  return picture.locator('svg.drawing text').allTextContents();
 }
 
 /** Path data of the light on pieces; empty when nothing is lit. */
 export async function litPath(picture: FrameLocator): Promise<string> {
-  return (await picture.locator('svg path.lit').getAttribute('d')) ?? '';
+  return (await picture.locator('svg.drawing path.lit').getAttribute('d')) ?? '';
 }
 
 /** From where the sheet is looked at, as the page has set it. */
 export async function cameraOf(picture: FrameLocator): Promise<string> {
-  return (await picture.locator('svg .sheet').getAttribute('transform')) ?? '';
+  return (await picture.locator('svg.drawing .sheet').getAttribute('transform')) ?? '';
 }
 
 /** Where the camera rests: the same twice, a few frames apart. */
@@ -42,7 +42,7 @@ export async function restingCamera(picture: FrameLocator): Promise<string> {
 
 /** Remembers every keyed element, so that `keptElements` can tell which are still the very same. */
 export async function rememberElements(picture: FrameLocator): Promise<number> {
-  return picture.locator('svg').evaluate((svg) => {
+  return picture.locator('svg.drawing').evaluate((svg) => {
     const elements = [...svg.querySelectorAll('[data-key]')];
     const known = new Map(elements.map((element) => [element.getAttribute('data-key'), element]));
     const touched = new Set<Node>();
@@ -65,7 +65,7 @@ export interface Kept {
 
 /** What has become of the elements remembered. */
 export async function keptElements(picture: FrameLocator): Promise<Kept> {
-  return picture.locator('svg').evaluate((svg) => {
+  return picture.locator('svg.drawing').evaluate((svg) => {
     const { known, touched } = svg as unknown as { known: Map<string, Element>; touched: Set<Node> };
     const kept = { untouched: [] as string[], patched: [] as string[], replaced: [] as string[] };
     for (const [key, element] of known) {
@@ -93,5 +93,5 @@ export async function clickPiece(picture: FrameLocator, key: string, nth = 0): P
     const svg = path.ownerSVGElement?.getBoundingClientRect();
     return { x: point.x - (svg?.x ?? 0), y: point.y - (svg?.y ?? 0) };
   }, nth);
-  await picture.locator('svg').click({ position });
+  await picture.locator('svg.drawing').click({ position });
 }
