@@ -119,7 +119,7 @@ export async function visibleLines(page: Page): Promise<string[]> {
         .sort((a, b) => a.top - b.top)
         .map(({ text }) => text),
     );
-  return lines.map((line) => line.replaceAll(' ', ' '));
+  return lines.map((line) => line.replaceAll('\u00a0', ' '));
 }
 
 /** Number of the line with the cursor, as the margin shows it; works with the preview focused too. */

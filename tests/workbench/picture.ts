@@ -44,7 +44,12 @@ export async function restingCamera(picture: FrameLocator): Promise<string> {
 export async function rememberElements(picture: FrameLocator): Promise<number> {
   return picture.locator('svg.drawing').evaluate((svg) => {
     const elements = [...svg.querySelectorAll('[data-key]')];
-    const known = new Map(elements.map((element) => [element.getAttribute('data-key'), element]));
+    // A gate's pieces are in two views, under one key in each.
+    const known = elements.map((element) => {
+      const key = element.getAttribute('data-key') ?? '';
+      const view = element.parentElement?.closest('[data-key]')?.getAttribute('data-key') ?? '';
+      return { key, view, element };
+    });
     const touched = new Set<Node>();
     new MutationObserver((records) => {
       for (const { target } of records) touched.add(target);
@@ -66,10 +71,14 @@ export interface Kept {
 /** What has become of the elements remembered. */
 export async function keptElements(picture: FrameLocator): Promise<Kept> {
   return picture.locator('svg.drawing').evaluate((svg) => {
-    const { known, touched } = svg as unknown as { known: Map<string, Element>; touched: Set<Node> };
+    const { known, touched } = svg as unknown as {
+      known: { key: string; view: string; element: Element }[];
+      touched: Set<Node>;
+    };
     const kept = { untouched: [] as string[], patched: [] as string[], replaced: [] as string[] };
-    for (const [key, element] of known) {
-      const now = svg.querySelector(`[data-key=${JSON.stringify(key)}]`);
+    for (const { key, view, element } of known) {
+      const within = view === '' ? '' : `[data-key=${JSON.stringify(view)}] `;
+      const now = svg.querySelector(`${within}[data-key=${JSON.stringify(key)}]`);
       if (!now) continue;
       if (now !== element) kept.replaced.push(key);
       else if (touched.has(element)) kept.patched.push(key);
