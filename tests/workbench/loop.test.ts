@@ -298,7 +298,7 @@ it('says what a value amounts to, and what may be written', async () => {
   expect(offered).not.toContain('repeat');
   await page.keyboard.press('Escape');
   await page.keyboard.press('Escape');
-  for (const _ of '\n  ') await page.keyboard.press('Backspace');
+  await page.keyboard.press('Control+Shift+K');
   await waitUntil(
     () => visibleLines(page),
     (lines) => lines[LENGTH - 1] === LENGTH_LINE && lines[LENGTH] === TEXT[LENGTH],
