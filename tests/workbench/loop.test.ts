@@ -291,14 +291,13 @@ it('says what a value amounts to, and what may be written', async () => {
   expect(await hoverAt(page, LENGTH, LENGTH_LINE.indexOf('23') + 1)).toContain('7162.8 mm');
 
   await goTo(page, LENGTH, LENGTH_LINE.length + 1);
-  await page.keyboard.press('Enter');
-  await page.keyboard.type('  ');
+  await page.keyboard.type('; ');
   const offered = await suggestions(page);
   expect(offered).toEqual(expect.arrayContaining(['bottom', 'cleats', 'end gap', 'fill']));
   expect(offered).not.toContain('repeat');
   await page.keyboard.press('Escape');
   await page.keyboard.press('Escape');
-  await page.keyboard.press('Control+Shift+K');
+  await replaceLine(page, LENGTH, LENGTH_LINE);
   await waitUntil(
     () => visibleLines(page),
     (lines) => lines[LENGTH - 1] === LENGTH_LINE && lines[LENGTH] === TEXT[LENGTH],
