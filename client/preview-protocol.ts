@@ -33,9 +33,7 @@ export type ToPage =
   /** Show all of the picture. */
   | { readonly type: 'fit' }
   /** There is no picture to be had, and why. */
-  | { readonly type: 'trouble'; readonly text: string }
-  /** Answer every picture with a `timing` from now on, or no longer. */
-  | { readonly type: 'measure'; readonly on: boolean };
+  | { readonly type: 'trouble'; readonly text: string };
 
 /** Page to host. */
 export type FromPage =
@@ -44,12 +42,10 @@ export type FromPage =
   /** The page cannot continue from what it shows. */
   | { readonly type: 'askPicture'; readonly version: number }
   /** A piece was clicked. */
-  | { readonly type: 'pick'; readonly piece: string }
-  /** Script time one picture took, in milliseconds. */
-  | { readonly type: 'timing'; readonly version: number; readonly milliseconds: number };
+  | { readonly type: 'pick'; readonly piece: string };
 
 /** Whether something a page sent is a message, as far as its type goes. */
 export function isFromPage(message: unknown): message is FromPage {
   const type = (message as { type?: unknown } | null)?.type;
-  return type === 'ready' || type === 'askPicture' || type === 'pick' || type === 'timing';
+  return type === 'ready' || type === 'askPicture' || type === 'pick';
 }

@@ -15,21 +15,25 @@ import {
   type SlatSharedAddedServices,
   SlatSharedModule,
 } from '../language/grammar/index.ts';
-import { SlatCodeActions } from './features/code-actions.ts';
-import { SlatCompletion } from './features/completion.ts';
-import { SlatDefinition } from './features/definition.ts';
-import { SlatFolding } from './features/folding.ts';
-import { SlatFormatter } from './features/formatting.ts';
-import { SlatHover } from './features/hover.ts';
-import { SlatNodeKinds } from './features/node-kinds.ts';
-import { SlatRename } from './features/rename.ts';
-import { SlatValidator } from './findings/validator.ts';
-import { WorkKeeper } from './work/keeper.ts';
-import { OpenFileUpdates } from './workspace/open-file-updates.ts';
-import { ForgivingWorkspaceManager } from './workspace/workspace-manager.ts';
+import {
+  SlatCodeActions,
+  SlatCompletion,
+  SlatDefinition,
+  SlatFolding,
+  SlatFormatter,
+  SlatHover,
+  SlatNodeKinds,
+  SlatRename,
+} from './features/index.ts';
+import { SlatValidator } from './findings/index.ts';
+import { WorkKeeper } from './work/index.ts';
+import { GradualWorkspaceManager, OpenFileUpdates, PatientDocumentBuilder } from './workspace/index.ts';
 
 /** What the server adds to the shared services. */
 export interface SlatServerAddedServices {
+  readonly workspace: {
+    readonly WorkspaceManager: GradualWorkspaceManager;
+  };
   readonly work: {
     readonly Keeper: WorkKeeper;
   };
@@ -59,7 +63,8 @@ const sharedServerModule: Module<
     NodeKindProvider: () => new SlatNodeKinds(),
   },
   workspace: {
-    WorkspaceManager: (shared) => new ForgivingWorkspaceManager(shared),
+    DocumentBuilder: (shared) => new PatientDocumentBuilder(shared),
+    WorkspaceManager: (shared) => new GradualWorkspaceManager(shared),
   },
   work: {
     Keeper: (shared) => new WorkKeeper(shared),

@@ -8,7 +8,8 @@ import {
   type SlatServices,
 } from './services.ts';
 import { warmUp } from './warm-up.ts';
-import { answerPictureRequests } from './work/requests.ts';
+import { answerPictureRequests } from './work/index.ts';
+import { askAllFiles } from './workspace/index.ts';
 
 /** What differs between the places a server runs in. */
 export interface Host {
@@ -23,10 +24,11 @@ export function start({ connection, fileSystemProvider, module }: Host): {
   shared: SlatServerSharedServices;
   slat: SlatServices;
 } {
-  const services = createSlatServices({ connection, fileSystemProvider }, module);
+  const asked = askAllFiles(connection, () => shared.workspace.WorkspaceManager.complete);
+  const services = createSlatServices({ connection: asked, fileSystemProvider }, module);
   const { shared } = services;
   answerPictureRequests(connection, shared);
-  shared.lsp.LanguageServer.onInitialized(() => void warmUp());
+  shared.lsp.LanguageServer.onInitialized(() => void warmUp(services.slat));
   startLanguageServer(shared, REQUIREMENTS);
   return services;
 }

@@ -1,9 +1,10 @@
 import { EmptyFileSystem, URI } from 'langium';
 import { checkJob, checkRun } from '../language/checks/index.ts';
 import { diffViews, viewsOf } from '../language/drawing/index.ts';
-import { createSlatCoreServices } from '../language/grammar/index.ts';
+import { createSlatCoreServices, type SlatSharedServices } from '../language/grammar/index.ts';
 import { createLayoutMemo } from '../language/layout/index.ts';
-import { workOut } from './work/work-out.ts';
+import type { SlatServices } from './services.ts';
+import { workOut } from './work/index.ts';
 
 /** Text that goes through every stage: both directions of slats, a gate, a fit. */
 export const SAMPLE = `
@@ -18,30 +19,44 @@ run sample {
   length 24' over posts; posts pole, at most 6' clear; height 6'; bottom 2"; cleats batten
   slats between posts; fill weave
 }
-gate wicket in sample { opening 42" from 9'; frame beam; fill weave; flip upright }
+gate wicket in sample { opening 42" from 9'; hinges on left; frame beam; fill weave; flip upright }
 `;
 
 const ROUNDS = 12;
+/** Milliseconds to leave to the first picture before it begins, and to everything else between rounds. */
+const AT_FIRST = 400;
+const BETWEEN = 10;
 
 /**
- * Sends a sample through the whole chain a few times, apart from all open files, so that the code is
- * warm before the first keystroke. It stands back between rounds for whatever else there is to do.
+ * Sends a sample through the whole chain a few times, apart from all open files but with the same
+ * lexer and parser, so that the code is warm before the first keystroke.
  */
-export async function warmUp(): Promise<void> {
+export async function warmUp({ parser }: SlatServices): Promise<void> {
   try {
-    const { shared, slat } = createSlatCoreServices(EmptyFileSystem);
+    await pause(AT_FIRST);
+    const { shared } = createSlatCoreServices(EmptyFileSystem, {
+      parser: { Lexer: () => parser.Lexer, LangiumParser: () => parser.LangiumParser },
+    });
     for (let round = 0; round < ROUNDS; round++) {
-      await new Promise((resume) => setTimeout(resume));
-      const uri = URI.parse(`slatwright-sample:/${round}.slat`);
-      const document = shared.workspace.LangiumDocumentFactory.fromString(`${SAMPLE}// ${round}`, uri);
-      await shared.workspace.DocumentBuilder.build([document]);
-      const { job, layout } = workOut(shared, document, createLayoutMemo());
-      checkJob(job);
-      for (const run of layout.runs) checkRun(run, job);
-      diffViews([], viewsOf(layout.runs, job.measure.value), 0, 1);
-      slat.shared.workspace.LangiumDocuments.deleteDocument(uri);
+      await pause(BETWEEN);
+      await workOutSample(shared, round);
     }
   } catch (error) {
     console.error('the sample cannot be worked out:', error);
   }
+}
+
+async function workOutSample(shared: SlatSharedServices, round: number): Promise<void> {
+  const { LangiumDocumentFactory, DocumentBuilder } = shared.workspace;
+  const uri = URI.parse(`slatwright-sample:/${round}.slat`);
+  const document = LangiumDocumentFactory.fromString(`${SAMPLE}// ${round}`, uri);
+  await DocumentBuilder.build([document]);
+  const { job, layout } = workOut(shared, document, createLayoutMemo());
+  checkJob(job);
+  for (const run of layout.runs) checkRun(run, job);
+  diffViews([], viewsOf(layout.runs, job.measure.value), 0, 1);
+}
+
+function pause(milliseconds: number): Promise<void> {
+  return new Promise((resume) => setTimeout(resume, milliseconds));
 }

@@ -3,6 +3,7 @@ import { Drawing, penRules } from './canvas/index.ts';
 import type { Host } from './host.ts';
 import { listenToGestures, makePage } from './page/index.ts';
 import {
+  firstLook,
   fitted,
   isCamera,
   NO_PICTURE,
@@ -18,6 +19,7 @@ import {
 
 /** Name of the measure, in the page's performance timeline, of the script time one picture takes. */
 export const PICTURE_MEASURE = 'slatwright.picture';
+const MEASURES_KEPT = 2000;
 
 export interface App {
   /** Takes a message as the host would send it. */
@@ -30,9 +32,9 @@ export function startApp(host: Host, body: HTMLElement): App {
   let uri = body.dataset.uri ?? saved?.uri ?? '';
   let state: PictureState = NO_PICTURE;
   let camera: Camera | undefined = saved?.uri === uri && isCamera(saved.camera) ? saved.camera : undefined;
-  /** The camera was fitted and not moved since: it fits again when the pane changes its size. */
-  let fits = false;
-  let measures = false;
+  /** How the camera was set, while it has not been moved since: it is set again when the pane changes its size. */
+  let fits: 'first' | 'whole' | undefined;
+  let measured = 0;
 
   usePens();
   const drawing = new Drawing();
@@ -64,7 +66,8 @@ export function startApp(host: Host, body: HTMLElement): App {
     clear: () => drawing.light(new Set()),
   });
   new ResizeObserver(() => {
-    if (!camera || fits) fitPicture();
+    if (!camera || fits === 'whole') fitPicture();
+    else if (fits === 'first') lookAgain();
   }).observe(page.pane);
 
   function paneSize(): Pane {
@@ -84,7 +87,7 @@ export function startApp(host: Host, body: HTMLElement): App {
 
   function look(next: Camera): void {
     camera = next;
-    fits = false;
+    fits = undefined;
     repaint();
     save();
   }
@@ -93,7 +96,18 @@ export function startApp(host: Host, body: HTMLElement): App {
     const whole = fitted(state.sheet.box, paneSize());
     if (!whole) return;
     look(whole);
-    fits = true;
+    fits = 'whole';
+  }
+
+  function lookFirst(): Camera | undefined {
+    const letter = Math.max(0, ...state.views.map((view) => view.letter));
+    return firstLook(state.sheet.box, paneSize(), letter);
+  }
+
+  function lookAgain(): void {
+    camera = lookFirst() ?? camera;
+    repaint();
+    save();
   }
 
   function zoom(factor: number, x: number, y: number): void {
@@ -113,16 +127,17 @@ export function startApp(host: Host, body: HTMLElement): App {
     state = next;
     page.notice(state.views.length === 0 ? 'empty' : 'none');
     if (!camera) {
-      camera = fitted(state.sheet.box, paneSize());
-      fits = camera !== undefined;
+      camera = lookFirst();
+      fits = camera ? 'first' : undefined;
     }
     if (camera) drawing.look(camera);
     drawing.show(state);
     hover(undefined, 0);
     const titles = state.views.map(({ title }) => title);
     svg.setAttribute('aria-label', titles.join('. '));
-    const measured = performance.measure(PICTURE_MEASURE, { start: started });
-    if (measures) host.send({ type: 'timing', version: state.version, milliseconds: measured.duration });
+    // As many are kept as a look back needs.
+    if (++measured % MEASURES_KEPT === 0) performance.clearMeasures(PICTURE_MEASURE);
+    performance.measure(PICTURE_MEASURE, { start: started });
   }
 
   function take(message: ToPage): void {
@@ -142,9 +157,6 @@ export function startApp(host: Host, body: HTMLElement): App {
         break;
       case 'trouble':
         page.notice({ trouble: message.text });
-        break;
-      case 'measure':
-        measures = message.on;
         break;
     }
   }

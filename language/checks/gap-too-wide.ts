@@ -1,6 +1,6 @@
 import { cutOffAngle } from '../figures/index.ts';
 import type { Opening } from '../layout/index.ts';
-import { formatDegrees, formatLength } from '../units/index.ts';
+import { formatDegrees, formatLength, type Measure, spellLength, type Ticks } from '../units/index.ts';
 import { JOB, type RunCheck } from './define.ts';
 import { type Infill, infillsOf, openingSize } from './infills.ts';
 
@@ -22,15 +22,15 @@ export const gapTooWide: RunCheck = {
       const widest = widestOpening(infill);
       if (!widest) return [];
       const gap = openingSize(infill, widest);
-      if (gap <= limit.value) return [];
+      // Gaps that do not come out even are spread by single ticks, which no tape shows.
+      if (gap <= limit.value + 1) return [];
       const pattern = infill.spec.pattern;
       return [
         {
           code: 'gap-too-wide',
           at: infill.spec.fill,
           args: {
-            gap: formatLength(gap, job.measure.value),
-            limit: formatLength(limit.value, job.measure.value),
+            ...told(gap, limit.value, job.measure.value),
             angle: formatDegrees(cutOffAngle(gap, widest.depth)),
           },
           related: [
@@ -52,4 +52,11 @@ function widestOpening(infill: Infill): Opening | undefined {
     if (!widest || openingSize(infill, opening) > openingSize(infill, widest)) widest = opening;
   }
   return widest;
+}
+
+/** In the job's measure; to the last tick where the two would look alike in it. */
+function told(gap: Ticks, limit: Ticks, measure: Measure): { gap: string; limit: string } {
+  const seen = { gap: formatLength(gap, measure), limit: formatLength(limit, measure) };
+  if (seen.gap !== seen.limit) return seen;
+  return { gap: spellLength(gap, measure), limit: spellLength(limit, measure) };
 }

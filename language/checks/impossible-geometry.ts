@@ -58,10 +58,12 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) => `Posts at most ${a.limit} apart would stand in one another. Allow more between them.`,
   },
   'too-few-bays': {
-    message: (a) => `${a.asked} bays are asked for; with its gates this run has at least ${a.least}.`,
+    message: (a) =>
+      `Asked for is a count of ${a.asked}; with its gates this run has at least ${a.least} bays.`,
   },
   'too-few-posts': {
-    message: (a) => `${a.asked} posts are asked for; with its gates this run has at least ${a.least}.`,
+    message: (a) =>
+      `Asked for is a count of ${a.asked}; with its gates this run has at least ${a.least} posts.`,
   },
   'too-many-posts': {
     message: (a) => `That makes more than ${a.most} posts. Is a spacing or the length mistyped?`,

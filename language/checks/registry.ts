@@ -1,4 +1,4 @@
-import type { Layout, RunLayout } from '../layout/index.ts';
+import { findOverlaps, type Layout, type RunLayout } from '../layout/index.ts';
 import type { Job, Problem } from '../model/index.ts';
 import { baysUnequal } from './bays-unequal.ts';
 import { boardTooLong } from './board-too-long.ts';
@@ -78,7 +78,9 @@ export function checkJob(job: Job): readonly Finding[] {
 
 /** Findings on one run's pieces: impossible geometry, then every check. Pure, so it can be remembered with the run. */
 export function checkRun(run: RunLayout, job: Job): readonly Finding[] {
-  return [...run.problems.map(toldOf), ...RUN_CHECKS.flatMap((check) => check.check(run, job))];
+  return [...run.problems, ...findOverlaps(run)]
+    .map(toldOf)
+    .concat(RUN_CHECKS.flatMap((check) => check.check(run, job)));
 }
 
 /** Findings on how runs meet, which no run knows by itself. */

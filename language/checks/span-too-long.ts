@@ -92,8 +92,13 @@ function limitOf(stock: FlatStock): { limit: Ticks; rule: string } | undefined {
 
 function widestSpan(infill: Infill, stock: FlatStock, byKey: ReadonlyMap<string, Piece>) {
   let worst: { slat: Piece; span: Ticks } | undefined;
+  // Slats held by the same pieces span alike: a bay is asked once.
+  const asked = new Set<string>();
   for (const slat of infill.slats) {
     if (slat.cut.stock !== stock.name) continue;
+    const held = slat.supports.join('\n');
+    if (asked.has(held)) continue;
+    asked.add(held);
     const span = clearSpan(slat, byKey);
     if (!worst || span > worst.span) worst = { slat, span };
   }

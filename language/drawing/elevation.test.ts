@@ -98,9 +98,9 @@ it('is remembered for the very run laid out, by measure and letters', () => {
 it('sets letters that are read at the size of a preview, and keeps them through small edits', () => {
   const run = (clear: number) => runByHand({ ...HAND, bays: [clear, 58.5, 42, 52, 52].map(inches) });
   const view = elevationOf(run(58.5), IMPERIAL);
-  // 23' 8" long, fitted in 700 pixels.
-  expect((view.letter * 700) / view.box[2]).toBeGreaterThan(10);
-  expect((view.letter * 700) / view.box[2]).toBeLessThan(12);
+  // 23' 8" long, fitted in 600 pixels, half a window.
+  expect((view.letter * 600) / view.box[2]).toBeGreaterThan(9.5);
+  expect((view.letter * 600) / view.box[2]).toBeLessThan(12);
   expect(runLetter(run(58.5))).toBe(runLetter(run(59)));
   expect(runLetter(run(58.5), 'paper')).toBeLessThan(runLetter(run(58.5)));
   expect(leafLetter(leafOf(run(58.5)))).toBeLessThan(runLetter(run(58.5)));

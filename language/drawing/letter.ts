@@ -7,12 +7,12 @@ const FIRST = 10;
 
 /**
  * Share of the wider extent: with it, and the margins that dimensions take, a run of 24 feet fitted in
- * 700 pixels has letters of 10 to 12.
+ * 600 pixels, half a window, has letters of 10 to 12.
  */
-const SHARE = 0.0185;
+const SHARE = 0.023;
 
 /** A sheet on paper is read closer: its letters are smaller. */
-const PAPER = 0.62;
+const PAPER = 0.5;
 
 export type Reading = 'screen' | 'paper';
 

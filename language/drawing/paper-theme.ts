@@ -26,7 +26,7 @@ export const PAPER: Theme = {
 };
 
 /** Any plain sans: every system has one, and none is shipped. */
-export const FONT_STACK = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif";
+export const FONT_STACK = 'system-ui, Segoe UI, Roboto, Helvetica Neue, Arial, sans-serif';
 
 /** Style rules of a theme for letters of a size, for an SVG that stands alone. */
 export function styleSheet(theme: Theme, letter: number): string {

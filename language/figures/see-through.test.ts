@@ -69,3 +69,13 @@ it('counts slats right behind one another once', () => {
 it('is nothing where there is nothing', () => {
   expect(seeThrough([], [])).toBe(0);
 });
+
+it('leaves out the ends of slats that lie on posts', () => {
+  const narrow = (one: Opening): Opening => ({ ...one, x0: inches(2), x1: LENGTH - inches(2) });
+  const tops = [60, 56, 52, 48];
+  const share = seeThrough(
+    tops.map((top) => narrow(opening(top - 3.5, 0.5))),
+    tops.map((top) => slat(top, 3.5)),
+  );
+  expect(share).toBeCloseTo(0.125, 12);
+});

@@ -3,21 +3,56 @@ import { boxOf } from './box.ts';
 
 /**
  * Share of an infill that is open straight on, 0 to 1: the area of the openings over the area of openings
- * and slats together, as seen from the front; a slat right behind another hides nothing more. Posts, frames and rails are left out; they are closed anyway.
+ * and slats together, as seen from the front; a slat right behind another hides nothing more. Posts, frames
+ * and rails are left out, and with them the ends of slats that lie on them; they are closed anyway.
  */
 export function seeThrough(openings: readonly Opening[], slats: readonly Piece[]): number {
   const open = openings.reduce((sum, o) => sum + (o.x1 - o.x0) * (o.z1 - o.z0), 0);
-  const faces = new Map(slats.map((slat) => [rectangleOf(slat).join(), slat]));
-  const closed = [...faces.values()].reduce((sum, slat) => sum + faceArea(slat), 0);
+  const windows = windowsOf(openings);
+  const seen = new Map(slats.map((slat) => [outline(slat), slat])).values();
+  const closed = [...seen].reduce((sum, slat) => sum + faceArea(slat, windows.get(placeOf(slat))), 0);
   return open + closed > 0 ? open / (open + closed) : 0;
 }
 
-function faceArea(slat: Piece): number {
-  const [x0, x1, z0, z1] = rectangleOf(slat);
-  return (x1 - x0) * (z1 - z0);
+type Range = readonly [from: number, to: number];
+interface Window {
+  readonly x: Range;
+  readonly z: Range;
 }
 
-function rectangleOf(slat: Piece): readonly [x0: number, x1: number, z0: number, z1: number] {
-  const { low, high } = boxOf(slat);
-  return [low[0], high[0], low[2], high[2]];
+const placeOf = ({ gate, bay }: Piece | Opening): string => (gate === undefined ? `${bay}` : `gate ${gate}`);
+
+/** What the openings of each bay and leaf reach over. */
+function windowsOf(openings: readonly Opening[]): ReadonlyMap<string, Window> {
+  const windows = new Map<string, Window>();
+  for (const opening of openings) {
+    const { x0, x1, z0, z1 } = opening;
+    const place = placeOf(opening);
+    const { x, z } = windows.get(place) ?? { x: [x0, x1], z: [z0, z1] };
+    windows.set(place, {
+      x: [Math.min(x[0], x0), Math.max(x[1], x1)],
+      z: [Math.min(z[0], z0), Math.max(z[1], z1)],
+    });
+  }
+  return windows;
 }
+
+/** Where a slat is seen from the front. */
+function outline(slat: Piece): string {
+  const { low, high } = boxOf(slat);
+  return [low[0], high[0], low[2], high[2]].join();
+}
+
+/** Of a slat as long as the openings beside it. */
+function faceArea(slat: Piece, window: Window | undefined): number {
+  const { low, high } = boxOf(slat);
+  const [x, z]: [Range, Range] = [
+    [low[0], high[0]],
+    [low[2], high[2]],
+  ];
+  if (!window) return sizeOf(x) * sizeOf(z);
+  return sizeOf(x) >= sizeOf(z) ? shared(x, window.x) * sizeOf(z) : sizeOf(x) * shared(z, window.z);
+}
+
+const sizeOf = (range: Range): number => range[1] - range[0];
+const shared = (a: Range, b: Range): number => Math.max(0, Math.min(a[1], b[1]) - Math.max(a[0], b[0]));

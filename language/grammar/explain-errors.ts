@@ -1,76 +1,73 @@
 import type { ParseResult } from 'langium';
-import { blockWord, code, describe, misspelled, oneOf } from './expectations.ts';
-import { quoted } from './names.ts';
+import { blockWord, code, misspelled, oneOf } from './expectations.ts';
+import type { BlockWords } from './grammar-words.ts';
+import { misreadMessage } from './misread-message.ts';
 import { nearNames } from './near-names.ts';
 import type { Token } from './statement-ends.ts';
 import type { Reading, SyntaxWords } from './syntax-words.ts';
+import { TokenView } from './token-view.ts';
 
-type ParserError = ParseResult['parserErrors'][number];
+export type ParserError = ParseResult['parserErrors'][number];
 
-/** Where any word is read, what words are meant. */
-const WORD_AFTER: Readonly<Record<string, string>> = {
-  measure: 'the unit to measure in, such as `inches`, `feet` or `mm`',
-  kind: 'what it is, such as `wood`, `aluminum` or `steel`',
-};
+/** No one reads more errors than these in one file. */
+const MOST_ERRORS = 200;
+
+/** What is wrong with a text. Places of words are given by their offsets. */
+export interface Explained {
+  /** One for each statement that cannot be read, in the order of the text. */
+  readonly errors: ParserError[];
+  /**
+   * Words the parser does better without: those that look like the start of a statement but are not,
+   * and those that keep a block from being opened.
+   */
+  readonly strays: ReadonlySet<number>;
+  /** All words of what cannot be read; without them the rest is free of errors. */
+  readonly unreadable: ReadonlySet<number>;
+}
+
+/** Finds every statement of a text that cannot be read, and says what to write instead. */
+export function explainErrors(tokens: readonly Token[], syntax: SyntaxWords): Explained {
+  const explanation = new Explanation(tokens, syntax);
+  explanation.readAll();
+  return explanation;
+}
 
 interface OpenBlock {
   readonly type: string;
   /** Such as `run bank`. */
   readonly title: string;
+  /** Its head could not be read. */
+  readonly lost: boolean;
 }
 
-/**
- * Errors in a text, and where words stand that the parser does better without: those that look like the
- * start of a statement but are not, and those that keep a block from being opened.
- */
-export interface Explained {
-  readonly errors: ParserError[];
-  /** Offsets. */
-  readonly strays: ReadonlySet<number>;
-}
-
-/**
- * Replaces the parser's own errors by one for each statement that cannot be read, saying what to write
- * instead. The parser says whether there is an error at all; where it finds none, neither does this.
- */
-export function explainErrors(
-  tokens: readonly Token[],
-  errors: readonly ParserError[],
-  syntax: SyntaxWords,
-): Explained {
-  const explanation = new Explanation(tokens, syntax);
-  const found = explanation.errors();
-  if (found.length > 0) return { errors: found, strays: explanation.strays };
-  const unexplained = errors.map((error) => ({
-    ...error,
-    name: error.name,
-    message: 'This cannot be read here.',
-  }));
-  return { errors: unexplained, strays: new Set() };
-}
-
-class Explanation {
+class Explanation implements Explained {
+  readonly errors: ParserError[] = [];
   readonly strays = new Set<number>();
-  private readonly tokens: readonly Token[];
+  readonly unreadable = new Set<number>();
+  private readonly view: TokenView;
   private readonly syntax: SyntaxWords;
-  private readonly found: ParserError[] = [];
   private block: OpenBlock | undefined;
+  private found = 0;
 
   constructor(tokens: readonly Token[], syntax: SyntaxWords) {
-    this.tokens = tokens;
+    this.view = new TokenView(tokens);
     this.syntax = syntax;
   }
 
-  errors(): ParserError[] {
+  readAll(): void {
     let place = 0;
-    while (place < this.tokens.length) place = this.next(place);
+    while (place < this.view.length) {
+      const [found, lost] = [this.found, this.block?.lost];
+      const next = this.next(place);
+      if (this.found > found || lost || this.block?.lost) this.spans(this.unreadable, place, next);
+      place = next;
+    }
     if (this.block) this.report(place, `${this.title()} is not closed: write } where it ends.`);
-    return this.found;
   }
 
   /** Reads what stands at a place and returns where to go on, always further on. */
   private next(place: number): number {
-    const word = this.wordAt(place);
+    const word = this.view.wordAt(place);
     if (word === 'END') return place + 1;
     if (word === '}') {
       if (!this.block) this.report(place, 'This } closes nothing; leave it out.');
@@ -78,101 +75,89 @@ class Explanation {
       return place + 1;
     }
     if (!this.block) return this.element(place, word);
-    if (!this.starters().has(word) && this.syntax.words.elements.has(word) && this.beginsElement(place)) {
+    if (!this.starters().has(word) && this.beginsElement(place)) {
       this.report(place, `${this.title()} is not closed: write } before ${code(word)}.`);
       this.block = undefined;
-      return this.element(place, word);
+      return place;
     }
     return this.statement(place, word);
   }
 
   private element(place: number, word: string): number {
-    const type = this.syntax.elementOf(word);
+    const { elements, elementTypes } = this.syntax.words;
+    const type = elementTypes.get(word);
     if (!type) return this.unknownElement(place, word);
-    const reading = this.syntax.read('Element', this.tokens, place);
-    const end = this.end(reading, this.syntax.words.elements);
-    if (end !== undefined) {
-      if (this.wordAt(end - 1) === '{') this.open(type, place, end - 1);
-      return end;
+    const reading = this.syntax.read('Element', this.view.tokens, place);
+    const end = this.end(reading, elements);
+    if (end === undefined) {
+      this.misread('Element', place, reading, elements);
+      return this.enter(type, place, reading.furthest);
     }
-    this.misread('Element', place, reading);
-    return this.enter(type, place, Math.max(reading.furthest, place + 1));
+    if (this.view.wordAt(end - 1) === '{') this.open(type, place, false);
+    return end;
+  }
+
+  private unknownElement(place: number, word: string): number {
+    const { elements, elementTypes } = this.syntax.words;
+    const image = this.view.image(place);
+    const near = this.near(place, elements);
+    const homes = this.homesOf(word);
+    if (near) this.report(place, misspelled(image, near));
+    else if (homes) this.report(place, `${code(word)} belongs inside the braces of ${homes}.`);
+    else {
+      const holds = oneOf([...elements].map(code));
+      this.report(place, `${code(image)} begins nothing that a file holds; a file holds ${holds}.`);
+    }
+    const type = near && elementTypes.get(near);
+    return type ? this.enter(type, place, place + 1) : this.skipLine(place, true);
   }
 
   /** Goes on inside a block whose head could not be read. */
   private enter(type: string, head: number, from: number): number {
-    const brace = this.braceInLine(from - 1) ?? this.braceInLine(from);
-    if (brace !== undefined) {
-      this.setAside(head, from, brace);
-      this.open(type, head, brace);
-      return brace + 1;
-    }
-    const line = this.skipLine(from);
+    const brace = this.view.braceInLine(from - 1);
+    const line = brace ?? this.skipLine(from);
     let inside = line;
-    while (this.wordAt(inside) === 'END') inside++;
+    while (this.view.wordAt(inside) === 'END') inside++;
     const block = this.syntax.words.blocks.get(type);
-    if (block && (this.wordAt(inside) === '}' || block.starters.has(this.wordAt(inside)))) {
-      this.setAside(head, from, line);
-      this.open(type, head, line);
-    }
-    return line;
+    const opens = this.view.wordAt(inside) === '}' || block?.starters.has(this.view.wordAt(inside));
+    if (brace === undefined && !(block && opens)) return line;
+    this.setAside(head, from, line);
+    this.open(type, head, true);
+    return brace === undefined ? line : brace + 1;
   }
 
   /** Takes out of a head what keeps its block from being opened, if what is left makes a head. */
   private setAside(head: number, from: number, to: number): void {
-    const left = this.tokens.slice(head, from);
+    const left = this.view.tokens.slice(head, from);
     const { furthest, expected } = this.syntax.read('Element', left, 0);
     const opens = expected.some((each) => each.kind === 'word' && each.word === '{');
-    if (furthest !== left.length || !opens) return;
-    for (const { startOffset } of this.tokens.slice(from, to)) this.strays.add(startOffset);
-  }
-
-  private unknownElement(place: number, word: string): number {
-    const { elements, blocks } = this.syntax.words;
-    const near = this.isWord(place) ? nearNames(this.image(place), elements, 1)[0] : undefined;
-    const homes = [...blocks.values()].filter((block) => block.starters.has(word));
-    if (near) this.report(place, misspelled(this.image(place), near));
-    else if (homes.length > 0) {
-      const names = oneOf(homes.map((block) => `a ${blockWord(block.type)}`));
-      this.report(place, `${code(word)} belongs inside the braces of ${names}.`);
-    } else {
-      const holds = oneOf([...elements].map(code));
-      this.report(
-        place,
-        `${code(this.image(place))} begins nothing that a file holds; a file holds ${holds}.`,
-      );
-    }
-    const type = near && this.syntax.elementOf(near);
-    if (type) return this.enter(type, place, place + 1);
-    return this.skipLine(place, true);
+    if (furthest === left.length && opens) this.spans(this.strays, from, to);
   }
 
   private statement(place: number, word: string): number {
     const starters = this.starters();
     if (!starters.has(word)) return this.unknownStatement(place, word);
-    const rule = this.syntax.words.blocks.get(this.block?.type ?? '')?.statements ?? '';
-    const reading = this.syntax.read(rule, this.tokens, place);
+    const rule = this.blockWords()?.statements ?? '';
+    const reading = this.syntax.read(rule, this.view.tokens, place);
     const end = this.end(reading, starters);
     if (end !== undefined) return end;
-    const at = Math.max(reading.furthest, place + 1);
-    const meant =
-      reading.ends.has(at) && this.isWord(at) ? nearNames(this.image(at), starters, 1)[0] : undefined;
-    if (meant && this.wordAt(at) === 'ID') return this.unknownStatement(at, this.wordAt(at));
-    this.misread(rule, place, reading);
+    const at = reading.furthest;
+    if (reading.ends.has(at) && this.view.wordAt(at) === 'ID' && this.near(at, starters)) {
+      return this.unknownStatement(at, 'ID');
+    }
+    this.misread(rule, place, reading, starters);
     return this.skipStatement(at);
   }
 
   private unknownStatement(place: number, word: string): number {
     const type = this.block?.type ?? '';
     const here = `a ${blockWord(type)}`;
-    const image = this.image(place);
-    const near = this.isWord(place) ? nearNames(image, this.starters(), 1)[0] : undefined;
-    const homes = [...this.syntax.words.blocks.values()].filter((block) => block.starters.has(word));
+    const image = this.view.image(place);
+    const near = this.near(place, this.starters());
+    const homes = this.homesOf(word);
     if (near) this.report(place, misspelled(image, near, type));
-    else if (homes.length > 0) {
-      const names = oneOf(homes.map((block) => `a ${blockWord(block.type)}`));
-      this.report(place, `${code(word)} belongs in ${names}, not in ${here}.`);
-    } else {
+    else if (homes) this.report(place, `${code(word)} belongs in ${homes}, not in ${here}.`);
+    else {
       const begin = oneOf([...this.starters()].map(code));
       this.report(place, `${code(image)} begins no statement of ${here}; statements begin with ${begin}.`);
     }
@@ -180,105 +165,46 @@ class Explanation {
   }
 
   /** Reports where a statement or a head stops making sense. */
-  private misread(rule: string, start: number, reading: Reading): void {
-    const at = Math.max(reading.furthest, start + 1);
-    this.report(at, this.misreadMessage(rule, start, at, reading));
-  }
-
-  private misreadMessage(rule: string, start: number, at: number, reading: Reading): string {
-    const { expected } = reading;
-    const mayEnd = reading.ends.has(at);
-    const token = this.tokens[at];
-    const before = this.image(at - 1);
-    const visible = token !== undefined && token.tokenType.name !== 'END';
-    if (visible && expected.some(({ kind }) => kind === 'name')) {
-      const misnamed = this.misnamed(rule, start, at, reading);
-      if (misnamed) return misnamed;
-    }
-    const closes = expected.some((each) => each.kind === 'word' && each.word === ')');
-    if (closes && !this.wordIs(at, ['(', '=']))
-      return `A closing parenthesis ) is missing after ${code(before)}.`;
-    const opens = expected.some((each) => each.kind === 'word' && each.word === '{');
-    if (opens && !visible) return `An opening brace { is missing after ${code(before)}.`;
-    const measured = mayEnd && visible ? this.measureHint(at) : undefined;
-    if (measured) return measured;
-    const comes = WORD_AFTER[this.wordAt(at - 1)] ?? describe(expected, mayEnd);
-    if (comes === '') return `After ${code(before)} nothing more is read in this line.`;
-    return `After ${code(before)} comes ${comes}${visible ? `, not ${code(this.image(at))}` : ''}.`;
-  }
-
-  /** A name was wanted: is what stands there meant as one? */
-  private misnamed(rule: string, start: number, at: number, reading: Reading): string | undefined {
-    const token = this.tokens[at];
-    if (!token) return undefined;
-    if (/^[a-z]/.test(token.image) && this.isWord(at)) {
-      const starters = this.block ? this.starters() : this.syntax.words.elements;
-      const read = this.syntax.read(rule, this.tokens, start, at);
-      if (this.end(read, starters) === undefined && read.furthest <= at + 1) return undefined;
-      return `${code(token.image)} is a word of the language; to use it as a name, put it in quotes: ${quoted(token.image)}.`;
-    }
-    const lengthToo = reading.expected.some(({ kind }) => kind === 'length');
-    if (lengthToo || !/^[\d]/.test(token.image)) return undefined;
-    return `A name begins with a letter; put any other in quotes: ${quoted(this.unspaced(at))}.`;
-  }
-
-  /** Slips in writing lengths that leave a statement with something over. */
-  private measureHint(at: number): string | undefined {
-    const before = this.tokens[at - 1];
-    const token = this.tokens[at];
-    if (!before || !token || !/^\d/.test(before.image)) return undefined;
-    const [first, second] = [before.tokenType.name, token.tokenType.name];
-    if (first === 'NUMBER' && second === 'FRACTION') {
-      return `Write inches and fraction with a hyphen and the inch mark: ${before.image}-${token.image}".`;
-    }
-    if (first === 'LENGTH' && (second === 'NUMBER' || second === 'FRACTION')) {
-      return `Give ${code(token.image)} its unit: ${before.image} ${token.image}".`;
-    }
-    if (first !== 'LENGTH' && second === 'ID' && token.startOffset - (before.endOffset ?? 0) <= 2) {
-      return `${code(token.image)} is no unit; lengths are written with ' and ", or with mm, cm or m.`;
-    }
-    return undefined;
+  private misread(rule: string, start: number, reading: Reading, starters: ReadonlySet<string>): void {
+    const at = reading.furthest;
+    const readsAsName = () => {
+      const read = this.syntax.read(rule, this.view.tokens, start, at);
+      return this.end(read, starters) !== undefined || read.furthest > at + 1;
+    };
+    this.report(at, misreadMessage(this.view, at, reading, readsAsName));
   }
 
   private report(at: number, message: string): void {
-    const place = Math.min(at, this.tokens.length);
+    this.found++;
     // What is missing at the end of a line is shown at the last word of that line.
-    let last = place;
-    while (last > 0 && (last === this.tokens.length || this.wordAt(last) === 'END')) last--;
-    const shown = this.tokens[last];
-    if (!shown) return;
-    this.found.push({
-      name: 'SyntaxError',
-      message,
-      token: shown,
-      resyncedTokens: [],
-      context: { ruleStack: [], ruleOccurrenceStack: [] },
-    });
+    const token = this.view.lastVisible(at);
+    if (!token || this.errors.length >= MOST_ERRORS) return;
+    const context = { ruleStack: [], ruleOccurrenceStack: [] };
+    this.errors.push({ name: 'SyntaxError', message, token, resyncedTokens: [], context });
   }
 
   /** The longest end after which something new may begin. */
   private end(reading: Reading, starters: ReadonlySet<string>): number | undefined {
-    const fit = [...reading.ends].filter((end) => {
-      if (this.wordAt(end - 1) === '{') return true;
-      const next = this.wordAt(end);
-      return next === '' || next === 'END' || next === '}' || starters.has(next) || this.beginsElement(end);
-    });
-    return fit.length > 0 ? Math.max(...fit) : undefined;
+    let longest: number | undefined;
+    for (const end of reading.ends) {
+      const next = this.view.wordAt(end);
+      const over = this.view.isOver(end) || next === '}' || starters.has(next) || this.beginsElement(end);
+      const fits = over || this.view.wordAt(end - 1) === '{';
+      if (fits && end > (longest ?? -1)) longest = end;
+    }
+    return longest;
   }
 
   /** Whether an element of the file begins here, at the start of a line. */
   private beginsElement(place: number): boolean {
-    const before = this.wordAt(place - 1);
-    return (
-      this.syntax.words.elements.has(this.wordAt(place)) &&
-      (before === 'END' || before === '{' || before === '}')
-    );
+    const before = this.view.wordAt(place - 1);
+    const starts = before === 'END' || before === '{' || before === '}';
+    return starts && this.syntax.words.elements.has(this.view.wordAt(place));
   }
 
-  private open(type: string, head: number, brace: number): void {
-    const words = this.tokens.slice(head, brace).filter((token) => token.tokenType.name !== 'END');
-    const title = [blockWord(type), ...words.slice(1, 2).map((token) => token.image)].join(' ');
-    this.block = { type, title };
+  private open(type: string, head: number, lost: boolean): void {
+    const name = this.view.wordAt(head + 1) === '{' ? '' : this.view.image(head + 1);
+    this.block = { type, title: `${blockWord(type)} ${name}`.trim(), lost };
   }
 
   private title(): string {
@@ -286,38 +212,48 @@ class Explanation {
     return title.charAt(0).toUpperCase() + title.slice(1);
   }
 
-  private starters(): ReadonlySet<string> {
-    return this.syntax.words.blocks.get(this.block?.type ?? '')?.starters ?? new Set();
+  private blockWords(): BlockWords | undefined {
+    return this.syntax.words.blocks.get(this.block?.type ?? '');
   }
 
-  private braceInLine(from: number): number | undefined {
-    for (let place = from; place < this.tokens.length; place++) {
-      const word = this.wordAt(place);
-      if (word === '{') return place;
-      if (word === 'END' || word === '}') return undefined;
-    }
-    return undefined;
+  private starters(): ReadonlySet<string> {
+    return this.blockWords()?.starters ?? new Set();
+  }
+
+  /** The word among `words` that the one here was probably meant to be. */
+  private near(place: number, words: ReadonlySet<string>): string | undefined {
+    return this.view.isWord(place) ? nearNames(this.view.image(place), words, 1)[0] : undefined;
+  }
+
+  /** Blocks in which a word begins a statement: `a board or a rail`. */
+  private homesOf(word: string): string {
+    const homes = [...this.syntax.words.blocks.values()].filter(({ starters }) => starters.has(word));
+    return oneOf(homes.map(({ type }) => `a ${blockWord(type)}`));
+  }
+
+  private spans(into: Set<number>, from: number, to: number): void {
+    for (let place = from; place < to; place++) into.add(this.view.offset(place));
   }
 
   /** To the end of the line; with `blocks`, a block opened on it is skipped whole. */
   private skipLine(from: number, blocks = false): number {
     let depth = 0;
-    for (let place = from; place < this.tokens.length; place++) {
-      const word = this.wordAt(place);
+    for (let place = from; place < this.view.length; place++) {
+      const word = this.view.wordAt(place);
       if (word === '{' && blocks) depth++;
       else if (word === '}' && depth > 0) depth--;
       else if (depth > 0 && this.beginsElement(place)) return place;
       else if (depth === 0 && (word === 'END' || word === '}')) return place;
     }
-    return this.tokens.length;
+    return this.view.length;
   }
 
   /** To the next statement: in the next line, or begun in this one by a word that begins a whole statement. */
   private skipStatement(from: number): number {
     const starters = this.starters();
     let depth = 0;
-    for (let place = from; place < this.tokens.length; place++) {
-      const word = this.wordAt(place);
+    for (let place = from; place < this.view.length; place++) {
+      const word = this.view.wordAt(place);
       if (word === '{') depth++;
       else if (depth > 0) {
         if (word === '}') depth--;
@@ -325,44 +261,15 @@ class Explanation {
       } else if (word === 'END' || word === '}') return place;
       else if (starters.has(word)) {
         if (this.readable(place)) return place;
-        this.strays.add(this.tokens[place]?.startOffset ?? -1);
+        this.strays.add(this.view.offset(place));
       }
     }
-    return this.tokens.length;
+    return this.view.length;
   }
 
   /** Whether a whole statement of the open block stands here. */
   private readable(place: number): boolean {
-    const rule = this.syntax.words.blocks.get(this.block?.type ?? '')?.statements ?? '';
-    return this.end(this.syntax.read(rule, this.tokens, place), this.starters()) !== undefined;
-  }
-
-  private wordAt(place: number): string {
-    return this.tokens[place]?.tokenType.name ?? '';
-  }
-
-  private wordIs(place: number, words: readonly string[]): boolean {
-    return words.includes(this.wordAt(place));
-  }
-
-  private isWord(place: number): boolean {
-    return /^[A-Za-z]/.test(this.image(place)) && this.wordAt(place) !== 'END';
-  }
-
-  private image(place: number): string {
-    const image = this.tokens[place]?.image ?? '';
-    return image.length > 30 ? `${image.slice(0, 30)}...` : image;
-  }
-
-  /** The text of a token and of those that follow it without a space. */
-  private unspaced(place: number): string {
-    let text = this.image(place);
-    for (let next = place + 1; next < this.tokens.length; next++) {
-      const [before, token] = [this.tokens[next - 1], this.tokens[next]];
-      if (!before || !token || token.startOffset !== (before.endOffset ?? 0) + 1) break;
-      if (token.tokenType.name === 'END' || /^[{}(),=]/.test(token.image)) break;
-      text += token.image;
-    }
-    return text.replace(/"/g, '');
+    const reading = this.syntax.read(this.blockWords()?.statements ?? '', this.view.tokens, place);
+    return this.end(reading, this.starters()) !== undefined;
   }
 }

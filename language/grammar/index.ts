@@ -16,6 +16,7 @@ export { isClosed, quoted, unquote, writtenName } from './names.ts';
 export { editDistance, nearNames } from './near-names.ts';
 export { nodePath, propertyPath, resolvePath } from './node-path.ts';
 export { pathHeadRange, pathRange } from './path-ranges.ts';
+export { SlatDocumentBuilder } from './relinking.ts';
 export {
   createSlatCoreServices,
   type SlatCoreServices,

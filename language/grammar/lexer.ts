@@ -10,6 +10,7 @@ import { type GrammarWords, grammarWords } from './grammar-words.ts';
 import { findMendedWords } from './mend-words.ts';
 import { isClosed } from './names.ts';
 import { type StatementEnding, statementEnds, type Token } from './statement-ends.ts';
+import { boundText, type Unread } from './text-bounds.ts';
 
 /**
  * Langium's lexer, with the ends of lines kept only where they end a statement, and with misspelled
@@ -27,10 +28,14 @@ export class SlatLexer extends DefaultLexer {
   }
 
   override tokenize(text: string, options?: TokenizeOptions): LexerResult {
-    const result = super.tokenize(text, options);
+    const { text: bounded, unread } = boundText(text);
+    const result = super.tokenize(bounded, options);
     const visible = result.tokens.filter((token) => !this.strays.has(token.startOffset));
     const tokens = statementEnds(visible, this.words.starters, this.way);
-    const diagnostics = result.tokens.filter(isUnclosed).map(unclosed);
+    const diagnostics = [
+      ...unread.map((part) => tooLong(text, part)),
+      ...result.tokens.filter(isUnclosed).map(unclosed),
+    ];
     // For completion the words stand as typed.
     if (options?.mode !== 'partial') diagnostics.push(...this.mend(tokens));
     return { ...result, tokens, report: { diagnostics } };
@@ -62,6 +67,13 @@ export class SlatLexer extends DefaultLexer {
 
 function isUnclosed(token: Token): boolean {
   return token.tokenType.name === 'STRING' && !isClosed(token.image);
+}
+
+function tooLong(text: string, { from, to, message }: Unread): LexingDiagnostic {
+  const before = text.slice(0, from).split(/\r\n|\r|\n/);
+  const column = (before.at(-1)?.length ?? 0) + 1;
+  const length = /[\r\n]/.test(text.slice(from, to)) ? 1 : to - from;
+  return { severity: 'error', message, offset: from, line: before.length, column, length };
 }
 
 function unclosed(token: Token): LexingDiagnostic {

@@ -66,12 +66,19 @@ export const SlatModule: Module<LangiumCoreServices, PartialLangiumCoreServices>
  *
  * @param context where files are read from; none by default
  * @param extra replaces single services, for tests
+ * @param host replaces shared services that depend on the host, such as what `use` may reach
  */
 export function createSlatCoreServices(
   context: DefaultSharedCoreModuleContext = EmptyFileSystem,
   extra: Module<LangiumCoreServices, PartialLangiumCoreServices> = {},
+  host: Module<SlatSharedServices, DeepPartial<SlatSharedServices>> = {},
 ): { shared: SlatSharedServices; slat: SlatCoreServices } {
-  const shared = inject(createDefaultSharedCoreModule(context), SlatGeneratedSharedModule, SlatSharedModule);
+  const shared: SlatSharedServices = inject(
+    createDefaultSharedCoreModule(context),
+    SlatGeneratedSharedModule,
+    SlatSharedModule,
+    host,
+  );
   const slat = inject(
     createDefaultCoreModule({ shared }),
     SlatGeneratedModule,

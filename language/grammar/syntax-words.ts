@@ -39,11 +39,6 @@ export class SyntaxWords {
     this.lengthTokens = firstTokens(ruleNamed(grammar, 'LengthText'));
   }
 
-  /** Node type of the element that begins with a word, such as `Run` for `run`. */
-  elementOf(word: string): string | undefined {
-    return this.words.elementTypes.get(word);
-  }
-
   /** @param asName place of a token that shall count as a name, whatever it is */
   read(rule: string, tokens: readonly Token[], from: number, asName?: number): Reading {
     const reader = new Reader(tokens, this.nameTokens, this.lengthTokens, asName);
@@ -52,7 +47,8 @@ export class SyntaxWords {
       for (const end of reader.rule(choice, from)) ends.add(end);
     }
     // What is whole expects nothing more, however much was tried before.
-    const whole = Math.max(...ends, from);
+    let whole = from;
+    for (const end of ends) whole = Math.max(whole, end);
     if (whole > reader.furthest) return { ends, furthest: whole, expected: [] };
     return { ends, furthest: reader.furthest, expected: reader.expected };
   }

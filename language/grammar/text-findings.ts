@@ -33,12 +33,16 @@ export interface UnknownNameFinding {
 /** What is wrong with a file before it means anything: how it is written, and names that nothing has. */
 export type TextFinding = SyntaxFinding | UnknownNameFinding;
 
+/** For so many unknown names near ones are looked up; who has more has other worries. */
+const MOST_SUGGESTED_FOR = 50;
+
 /** All text findings of a document that has been linked, in the order of the text. */
 export function textFindings(services: SlatCoreServices, document: LangiumDocument): TextFinding[] {
   const found: TextFinding[] = [...syntaxFindings(document)];
-  for (const reference of document.references) {
-    const range = reference.$refNode?.range;
-    if (reference.error && range) found.push(unknownName(services, reference.error.info, range));
+  const unknown = document.references.filter((reference) => reference.error && reference.$refNode);
+  for (const [index, { error, $refNode }] of unknown.entries()) {
+    if (error && $refNode)
+      found.push(unknownName(services, error.info, $refNode.range, index < MOST_SUGGESTED_FOR));
   }
   return found.sort(
     (a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character,
@@ -66,12 +70,17 @@ function syntax(message: string, range: TextRange): SyntaxFinding {
   return { code: 'syntax', message, range, data: { code: 'syntax' } };
 }
 
-function unknownName(services: SlatCoreServices, info: ReferenceInfo, range: TextRange): UnknownNameFinding {
+function unknownName(
+  services: SlatCoreServices,
+  info: ReferenceInfo,
+  range: TextRange,
+  suggest: boolean,
+): UnknownNameFinding {
   const type = services.shared.AstReflection.getReferenceType(info);
   const kind = nameKindOf(type) ?? 'stock';
   const name = info.reference.$refText;
-  const scope = services.references.ScopeProvider.getScope(info);
-  const known = scope.getAllElements().map((description) => description.name);
+  const scope = suggest ? services.references.ScopeProvider.getScope(info) : undefined;
+  const known = scope?.getAllElements().map((description) => description.name) ?? [];
   const suggestions = nearNames(name, known);
   return {
     code: 'unknown-name',

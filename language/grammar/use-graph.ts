@@ -169,10 +169,13 @@ export class UseGraph {
   }
 }
 
-/** The file meant by a path as written, taken from the folder of the using file. */
+/** The file meant by a path as written, taken from the folder of the using file; undefined where it can have no address. */
 export function resolveUse(path: string, from: URI): URI | undefined {
   try {
-    return UriUtils.resolvePath(UriUtils.dirname(from), path);
+    const target = UriUtils.resolvePath(UriUtils.dirname(from), path);
+    // Half a surrogate pair resolves, and only its address cannot be written.
+    target.toString();
+    return target;
   } catch {
     return undefined;
   }

@@ -11,7 +11,10 @@ export interface DressedSize {
  * Source: American Softwood Lumber Standard PS 20, dressed dry sizes of boards and dimension lumber;
  * seen in two reference pages that transcribe it (secondary).
  */
-export const DRESSED_SIZES: { readonly width: readonly DressedSize[]; readonly thickness: readonly DressedSize[] } = {
+export const DRESSED_SIZES: {
+  readonly width: readonly DressedSize[];
+  readonly thickness: readonly DressedSize[];
+} = {
   width: [
     { nominal: inches(2), dressed: inches(1.5) },
     { nominal: inches(3), dressed: inches(2.5) },

@@ -1,6 +1,7 @@
 import { type PlacedFinding, placeFindings } from '../work/place-findings.ts';
 import type { Request } from './arguments.ts';
 import { openFiles } from './open-files.ts';
+import { printable } from './printable.ts';
 import type { Terminal } from './run-command-line.ts';
 
 /** Prints every finding; 1 when there is an error among them. */
@@ -30,7 +31,9 @@ export async function check({ files, format }: Request, folder: string, terminal
 }
 
 function asLine(path: string, { range, severity, code, message }: PlacedFinding): string {
-  return `${path}:${range.start.line + 1}:${range.start.character + 1} ${severity} ${code} ${message}`;
+  return printable(
+    `${path}:${range.start.line + 1}:${range.start.character + 1} ${severity} ${code} ${message}`,
+  );
 }
 
 function asJson(file: string, { code, severity, message, range, basis }: PlacedFinding) {

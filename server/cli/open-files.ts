@@ -6,6 +6,7 @@ import { URI } from 'vscode-uri';
 import { createSlatCoreServices, type SlatCoreServices } from '../../language/grammar/index.ts';
 import { createLayoutMemo } from '../../language/layout/index.ts';
 import { type Work, workOut } from '../work/work-out.ts';
+import { RealWorkspaceBounds } from '../workspace/real-bounds.ts';
 import { CannotRun } from './usage.ts';
 
 /** A file worked out, with the path it was asked for by. */
@@ -20,7 +21,13 @@ export async function openFiles(
   paths: readonly string[],
   folder: string,
 ): Promise<{ services: SlatCoreServices; files: readonly OpenFile[] }> {
-  const { shared, slat } = createSlatCoreServices(NodeFileSystem);
+  const { shared, slat } = createSlatCoreServices(
+    NodeFileSystem,
+    {},
+    {
+      workspace: { WorkspaceBounds: (services) => new RealWorkspaceBounds(services) },
+    },
+  );
   const found = paths.flatMap((path) => slatFiles(path, folder));
   shared.workspace.WorkspaceBounds.setRoots([
     URI.file(realpathSync(folder)),

@@ -2,6 +2,7 @@ import type { Piece, Vec3 } from '../../language/layout/index.ts';
 import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
 import type { Request } from './arguments.ts';
 import { openFiles } from './open-files.ts';
+import { printable } from './printable.ts';
 import type { Terminal } from './run-command-line.ts';
 
 /** Of the JSON form; raised when a field changes its meaning. */
@@ -25,7 +26,7 @@ export async function pieces(
     );
   } else {
     const rows = [HEADINGS, ...all.map(({ piece, measure }) => cells(piece, measure))];
-    terminal.out(format === 'csv' ? asCsv(rows) : asTable(rows));
+    terminal.out(format === 'csv' ? asCsv(rows) : asTable(rows.map((row) => row.map(printable))));
   }
   let code = 0;
   for (const { path, work } of opened.files) {
@@ -119,9 +120,14 @@ function endOf({ miter, bevel }: Piece['cut']['ends'][number]): string {
     .join(' ');
 }
 
-/** Comma-separated values after RFC 4180: quoted where needed, quotes doubled, lines ended by CR LF. */
+/**
+ * Comma-separated values after RFC 4180: quoted where needed, quotes doubled, lines ended by CR LF. What a
+ * spreadsheet would take for a formula gets an apostrophe, which spreadsheets read as "text follows".
+ */
 function asCsv(rows: readonly (readonly string[])[]): string {
-  const cell = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+  const inert = (text: string) => (/^[=+\-@\t]/.test(text) ? `'${text}` : text);
+  const quoted = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+  const cell = (text: string) => quoted(inert(text));
   return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
 }
 

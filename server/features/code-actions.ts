@@ -4,7 +4,7 @@ import type { CodeActionParams } from 'vscode-languageserver';
 import { type CodeAction, CodeActionKind, type Diagnostic, type TextEdit } from 'vscode-languageserver-types';
 import type { Fix } from '../../language/checks/index.ts';
 import { changeToEdit } from '../../language/grammar/index.ts';
-import { dataOf } from '../findings/diagnostics.ts';
+import { dataOf } from '../findings/index.ts';
 import type { SlatServices } from '../services.ts';
 import { WrittenNames } from './written-names.ts';
 

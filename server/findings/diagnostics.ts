@@ -1,7 +1,7 @@
 import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
 import type { Fix, Severity } from '../../language/checks/index.ts';
 import { FINDING_SCHEME } from '../protocol.ts';
-import type { PlacedFinding } from '../work/place-findings.ts';
+import type { PlacedFinding } from '../work/index.ts';
 
 /** What a diagnostic carries back to the server when fixes are asked for. */
 export interface FindingData {

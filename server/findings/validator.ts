@@ -8,7 +8,7 @@ import {
 import type { Diagnostic } from 'vscode-languageserver-types';
 import type { SlatCoreServices } from '../../language/grammar/index.ts';
 import type { SlatServices } from '../services.ts';
-import { placeFindings } from '../work/place-findings.ts';
+import { placeFindings } from '../work/index.ts';
 import { toDiagnostic } from './diagnostics.ts';
 
 /**

@@ -67,7 +67,10 @@ export class WorkKeeper {
   /** Waits until the names of an open document are linked, so that the work on it is up to date. */
   async untilLinked(uri: string, cancelToken?: Cancellation.CancellationToken): Promise<void> {
     await this.shared.workspace.WorkspaceManager.ready;
-    await this.shared.workspace.DocumentBuilder.waitUntil(DocumentState.Linked, URI.parse(uri), cancelToken);
+    const { DocumentBuilder, WorkspaceLock } = this.shared.workspace;
+    await DocumentBuilder.waitUntil(DocumentState.Linked, URI.parse(uri), cancelToken);
+    // It may have been linked before it was opened; then it comes up again after what is being built.
+    if (!this.kept.has(uri) && this.isOpen(uri)) await WorkspaceLock.read(() => undefined);
   }
 
   private isOpen(uri: string): boolean {

@@ -5,6 +5,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { largeJob, type MadeJob, neighborFile, smallJob } from './made-jobs.ts';
 import { type ServerProcess, startServer } from './server-process.ts';
 import { printTable, type Row } from './statistics.ts';
+import { wholeTimes } from './whole-baseline.ts';
 
 /** One key each so many milliseconds, as a quick typist. */
 const KEY_EVERY = 80;
@@ -32,8 +33,9 @@ export async function benchServer(): Promise<void> {
     ] as const) {
       const valid = await measure(job, neighbors, typeValid);
       const half = await measure(job, neighbors, typeHalf);
-      printTable(`Server, ${job.name}, ${among} (ms)`, [
-        ...rows('valid text', valid.hop, aims[size]),
+      const whole = (await wholeTimes(movedTexts(job))).slice(COLD);
+      printTable(`Server, ${job.name}, ${among} (ms); base: all of it anew at each key`, [
+        ...rows('valid text', valid.hop, aims[size], whole),
         ...rows('half-typed text', half.hop, aims[size]),
       ]);
       const bytes = [...valid.hop.bytes, ...half.hop.bytes].sort((a, b) => a - b);
@@ -43,10 +45,15 @@ export async function benchServer(): Promise<void> {
   await benchStart();
 }
 
-function rows(what: string, hop: Hop, aim: { picture: number; findings: number }): Row[] {
+function rows(
+  what: string,
+  hop: Hop,
+  aim: { picture: number; findings: number },
+  baseline: readonly number[] = [],
+): Row[] {
   return [
     { what: `key to picture, cold, ${what}`, times: hop.picture.slice(0, COLD) },
-    { what: `key to picture, warm, ${what}`, times: hop.picture.slice(COLD), budget: aim.picture },
+    { what: `key to picture, warm, ${what}`, times: hop.picture.slice(COLD), budget: aim.picture, baseline },
     { what: `key to findings, cold, ${what}`, times: hop.findings.slice(0, COLD) },
     { what: `key to findings, warm, ${what}`, times: hop.findings.slice(COLD), budget: aim.findings },
   ];
@@ -76,6 +83,15 @@ async function typeValid(server: ServerProcess, job: MadeJob, hop: Hop): Promise
   const at = placeOf(job, 'bottom '.length);
   const end = { line: at.line, character: at.character + 1 };
   for (let n = 0; n < 60; n++) await key(server, { start: at, end }, n % 2 === 0 ? '3' : '2', hop);
+}
+
+/** The same states of the text as `typeValid` makes. */
+function movedTexts(job: MadeJob): string[] {
+  const at = job.text.indexOf(job.marker) + 'bottom '.length;
+  return Array.from(
+    { length: 60 },
+    (_, n) => `${job.text.slice(0, at)}${n % 2 === 0 ? '3' : '2'}${job.text.slice(at + 1)}`,
+  );
 }
 
 async function typeHalf(server: ServerProcess, job: MadeJob, hop: Hop): Promise<void> {

@@ -8,7 +8,7 @@ const RANDOM_JOBS = 60;
 it.each(allJobs)(
   '$name: every remedy offered, written into the text, builds what it said',
   async ({ path }) => {
-    await offersComeTrue(path, openAll().open);
+    expect(await offersComeTrue(path, openAll().open)).not.toEqual([]);
   },
 );
 
@@ -55,8 +55,6 @@ async function offersComeTrue(
   for (const run of layout.runs) {
     for (const fit of run.fits) {
       for (const choice of fit.choices) {
-        // What would have to be edited in another file is not offered as a text here.
-        if (choice.changes.some(({ uri }) => uri !== document.uri.toString())) continue;
         texts.push({ run: run.spec.name, fit, choice, text: textAfter(document, choice.changes) });
       }
     }

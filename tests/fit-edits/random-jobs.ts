@@ -21,14 +21,17 @@ export function randomJob(seed: number): RandomJob {
   const pick = <T>(of: readonly T[]): T => of[Math.floor(random() * of.length)] as T;
   const whole = (low: number, high: number) => low + Math.floor(random() * (high - low + 1));
   const metric = random() < 0.35;
-  const size = (low: number, high: number, parts = 16) =>
-    metric ? `${whole(low * 25, high * 25)} mm` : `${whole(low * parts, high * parts)}/${parts}"`;
+  const sixteenths = (count: number) => {
+    const [full, rest] = [Math.floor(count / 16), count % 16];
+    return `${[full > 0 || rest === 0 ? full : '', rest > 0 ? `${rest}/16` : ''].filter((part) => part !== '').join('-')}"`;
+  };
+  /** From one number of inches to another, or about as many millimeters. */
   const long = (low: number, high: number) =>
-    metric ? `${whole(low * 25, high * 25)} mm` : `${whole(low, high)}-${whole(1, 15)}/16"`;
+    metric ? `${whole(low * 25, high * 25)} mm` : sixteenths(whole(low * 16, high * 16));
   const repeat = pick(['wide', 'wide, thin', 'wide, mid, thin, mid', 'wide, 2 of thin', 'mid, wide']);
   const end = pick(['end anywhere', 'end whole', 'end on wide', 'end on wide']);
-  const edge = pick(['', '', 'edge gap half', `edge gap ${size(0.25, 0.75)}`]);
-  const gapText = size(0.375, 1);
+  const edge = pick(['', '', 'edge gap half', `edge gap ${long(0.25, 0.75)}`]);
+  const gapText = long(0.375, 1);
   const fit = pick(['', '', 'fit rip last', 'fit short repeat, else rip last', 'fit move ends']);
   const upright = random() < 0.4;
   const bottom = random() < 0.4 ? `bottom ${long(2, 3)} to ${long(4, 6)}` : `bottom ${long(2, 4)}`;

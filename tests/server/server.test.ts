@@ -160,12 +160,46 @@ it('renames across files, in quotes where the name needs them', async () => {
   expect(texts(changes[client.uri('job.slat')])).toEqual(['"long weave"', '"long weave"']);
 });
 
+it('shows the first picture before all other files are read, and renames only after', async () => {
+  const others = Object.fromEntries(Array.from({ length: 40 }, (_, at) => [`other${at}.slat`, JOB]));
+  client = await connect({ ...FILES, ...others });
+  await client.open('job.slat');
+  const { LangiumDocuments } = client.server.shared.workspace;
+  expect(LangiumDocuments.all.count()).toBeLessThan(40);
+  const edit = await client.request<WorkspaceEdit>('textDocument/rename', {
+    ...client.at('job.slat', 'fill weave'),
+    newName: 'braid',
+  });
+  expect(Object.keys(edit.changes ?? {})).toHaveLength(42);
+});
+
+it('answers every keystroke with findings while other files are still being read', async () => {
+  const others = Object.fromEntries(
+    Array.from({ length: 60 }, (_, n) => [`other-${n}.slat`, LIBRARY.replaceAll('plank', `plank-${n}`)]),
+  );
+  client = await connect({ 'library.slat': LIBRARY, 'job.slat': JOB, ...others });
+  await client.open('job.slat');
+  for (let key = 0; key < 12; key++) {
+    // Each edit waits for its own findings: a build that the reading of files cancels would never answer.
+    const wrong = key % 2 === 0;
+    const found = await client.edit(
+      'job.slat',
+      wrong ? "height 6'" : 'height 6',
+      wrong ? 'height 6' : "height 6'",
+    );
+    expect(found.map(({ code }) => code).includes('unit-missing'), `key ${key}`).toBe(wrong);
+  }
+  // Answered when every file has been read, so that none is read after its folder is gone.
+  await client.request('workspace/symbol', { query: 'west' });
+});
+
 it('neither relinks nor checks a file with an unknown name when another is edited', async () => {
   const faulty = 'run lost {\n  fill nothing\n}\n';
   client = await connect({ ...FILES, 'faulty.slat': faulty, 'far/faulty.slat': faulty });
   await client.open('job.slat');
   const linked = new Map<string, number>();
   const { shared, slat } = client.server;
+  await shared.workspace.WorkspaceManager.complete;
   shared.workspace.DocumentBuilder.onDocumentPhase(4, ({ uri }) => {
     linked.set(uri.toString(), (linked.get(uri.toString()) ?? 0) + 1);
   });

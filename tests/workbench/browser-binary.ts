@@ -6,6 +6,7 @@ import {
   mkdirSync,
   renameSync,
   rmSync,
+  writeFileSync,
 } from 'node:fs';
 import { access } from 'node:fs/promises';
 import { delimiter, join } from 'node:path';
@@ -40,6 +41,7 @@ const KNOWN_PLACES: Partial<Record<NodeJS.Platform, readonly string[]>> = {
 };
 const PACKED_DIR = join(MODULES_DIR, '@sparticuz', 'chromium', 'bin');
 const UNPACKED_DIR = join(MODULES_DIR, '.chromium');
+const FONTS_FILE = 'fonts-here.conf';
 const UNPACK_MS = 5 * 60_000;
 const VERSION_MS = 60_000;
 
@@ -81,7 +83,7 @@ async function packedBrowser(failures: string[]): Promise<BrowserBinary | undefi
   const path = join(UNPACKED_DIR, 'chromium');
   const fonts: Record<string, string> = existsSync('/etc/fonts/fonts.conf')
     ? {}
-    : { FONTCONFIG_PATH: join(UNPACKED_DIR, 'fonts'), HOME: process.env.HOME ?? UNPACKED_DIR };
+    : { FONTCONFIG_FILE: join(UNPACKED_DIR, FONTS_FILE), HOME: process.env.HOME ?? UNPACKED_DIR };
   const libraries = { LD_LIBRARY_PATH: join(UNPACKED_DIR, 'libraries', 'lib') };
   for (const [env, origin] of [
     [fonts, 'from the npm package @sparticuz/chromium'],
@@ -105,12 +107,25 @@ async function unpack(): Promise<void> {
     await unpackTar('swiftshader.tar.br', temporary);
     await unpackTar('fonts.tar.br', join(temporary, 'fonts'));
     await unpackTar('al2023.tar.br', join(temporary, 'libraries'));
+    writeFileSync(join(temporary, FONTS_FILE), fontsFile());
     renameSync(temporary, UNPACKED_DIR);
   } catch (error) {
     rmSync(temporary, { recursive: true, force: true });
     // Another process may have been first.
     if (!existsSync(UNPACKED_DIR)) throw error;
   }
+}
+
+/** Where the packed fonts are; the file packed beside them names folders that only some hosts have. */
+function fontsFile(): string {
+  return `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir>/usr/share/fonts</dir>
+  <dir>${join(UNPACKED_DIR, 'fonts')}</dir>
+  <cachedir>${join(UNPACKED_DIR, 'fonts-cache')}</cachedir>
+</fontconfig>
+`;
 }
 
 async function unpackTar(name: string, into: string): Promise<void> {

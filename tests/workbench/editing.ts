@@ -103,7 +103,7 @@ export async function fixesAt(page: Page, line: number, column: number): Promise
 /** Takes the quick fix whose title holds this text, from the open menu. */
 export async function chooseFix(page: Page, title: string): Promise<void> {
   await page.locator('.action-widget .monaco-list-row.action', { hasText: title }).first().click();
-  await page.locator('.action-widget').waitFor({ state: 'hidden' });
+  await page.locator('.action-widget .monaco-list-row.action').first().waitFor({ state: 'hidden' });
 }
 
 /** The lines of text that the editor shows now (those scrolled out of sight are not among them). */
@@ -119,7 +119,7 @@ export async function visibleLines(page: Page): Promise<string[]> {
         .sort((a, b) => a.top - b.top)
         .map(({ text }) => text),
     );
-  return lines.map((line) => line.replaceAll(' ', ' '));
+  return lines.map((line) => line.replaceAll('\u00a0', ' '));
 }
 
 /** Number of the line with the cursor, as the margin shows it; works with the preview focused too. */

@@ -26,7 +26,7 @@ export const QUIET_SETTINGS: Settings = {
   'editor.minimap.enabled': false,
   'editor.accessibilitySupport': 'off',
   'extensions.autoCheckUpdates': false,
-  'extensions.autoUpdate': false,
+  'extensions.autoUpdate': 'off',
   'extensions.ignoreRecommendations': true,
   'extensions.webWorker': false,
   'files.autoSave': 'off',

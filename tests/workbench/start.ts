@@ -28,7 +28,7 @@ const EXAMPLES = join(REPO_ROOT, 'examples');
 const EXAMPLE = 'bicycle-court.slat';
 const SCREENSHOT = join(OUT_DIR, 'start.png');
 /** How long the picture may take to come up by itself before the command is run. */
-const BY_ITSELF_MS = 20_000;
+const BY_ITSELF_MS = 60_000;
 const CHECK_MS = 60_000;
 
 const say = (line: string): void => console.log(line);

@@ -52,6 +52,7 @@ export async function startWorkbench(options: WorkbenchOptions): Promise<Workben
   await ensureInstalled(options.progress);
   const home = mkdtempSync(join(tmpdir(), 'slatwright-'));
   const discard = (): void => rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+  process.once('exit', discard);
   try {
     const userDataDir = join(home, 'user');
     const settings: Settings = {
@@ -78,10 +79,12 @@ export async function startWorkbench(options: WorkbenchOptions): Promise<Workben
       log: server.log,
       async stop() {
         await server.stop();
+        process.off('exit', discard);
         discard();
       },
     };
   } catch (error) {
+    process.off('exit', discard);
     discard();
     throw error;
   }
@@ -126,7 +129,8 @@ async function startServer(home: string, port: number): Promise<Server> {
   keeper.stderr.on('data', collect);
   keeper.stdin.on('error', () => {});
   const end = (): void => killTree(keeper.pid, grouped);
-  process.once('exit', end);
+  // Before the folder is removed, which waits in the same queue.
+  process.prependOnceListener('exit', end);
   const stop = async (): Promise<void> => {
     process.off('exit', end);
     end();

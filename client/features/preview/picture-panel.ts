@@ -113,9 +113,6 @@ export class PicturePanel {
       case 'pick':
         if (typeof message.piece === 'string') events.pick(this.shown, message.piece);
         break;
-      case 'timing':
-        this.log.trace('picture', message.version, `${message.milliseconds} ms`);
-        break;
     }
   }
 

@@ -83,6 +83,7 @@ export class Drawing {
     let figure = this.figures.get(key);
     if (!figure) {
       figure = new ViewFigure();
+      figure.group.node.setAttribute('data-key', key);
       this.figures.set(key, figure);
     }
     return figure;

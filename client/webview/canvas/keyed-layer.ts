@@ -48,6 +48,7 @@ export class KeyedLayer {
       return shown.made;
     }
     const made = make(element);
+    made.node.setAttribute('data-key', key);
     this.shown.set(key, { made, as: element });
     return made;
   }

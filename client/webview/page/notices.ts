@@ -5,12 +5,14 @@ post post-4 { along 3-1/2"    through 3-1/2" }
 pattern plain {
   repeat slat
   gap 1/2"
+  fit gaps 3/8" to 5/8"
 }
 
 run first {
   length 12' over posts
-  posts post-4, at most 6' clear
+  posts post-4, at most 4' 6" clear
   height 6'    bottom 2"
+  slats on front face
   fill plain
 }`;
 
@@ -20,7 +22,7 @@ export function emptyNotice(): HTMLElement[] {
     element('h1', 'Nothing to draw yet'),
     element(
       'p',
-      'A picture begins with a run. Write one, with its stock and its pattern, and it appears here as you type:',
+      'A picture begins with a run, its stock and its pattern, and appears as you type. If a run is written already, Problems says what it still lacks. For a start:',
     ),
     element('pre', FIRST_RUN),
   ];

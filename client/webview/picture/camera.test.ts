@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Box } from '../../../language/drawing/index.ts';
-import { fitted, isCamera, letterAt, panned, toSheet, zoomed } from './camera.ts';
+import { firstLook, fitted, isCamera, letterAt, panned, toSheet, zoomed } from './camera.ts';
 
 const box: Box = [-100, -50, 2000, 1000];
 const pane = { width: 800, height: 600 };
@@ -64,4 +64,13 @@ it('takes only a camera for one', () => {
 it('keeps letters as laid out from afar, and of one size on the screen from near', () => {
   expect(letterAt({ x: 0, y: 0, scale: 0.05 }, 140)).toBe(140);
   expect(letterAt({ x: 0, y: 0, scale: 1 }, 140)).toBe(letterAt({ x: 0, y: 0, scale: 2 }, 140) * 2);
+});
+
+it('first shows the whole where its letters can be read, else the top of it as wide as the pane', () => {
+  const tall: Box = [0, 0, 1000, 4000];
+  const small = { width: 500, height: 600 };
+  expect(firstLook(tall, small, 100)).toEqual(fitted(tall, small));
+  const near = firstLook(tall, small, 20);
+  expect(near?.scale).toBeCloseTo((500 - 40) / 1000, 9);
+  expect([near?.x, near?.y]).toEqual([20, 20]);
 });

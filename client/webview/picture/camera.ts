@@ -28,6 +28,21 @@ export function fitted(box: Box, pane: Pane): Camera | undefined {
   };
 }
 
+/** Letters smaller than this on the screen are a strain to read. */
+const READABLE = 9;
+
+/**
+ * What a picture is first seen by: the whole of it where its letters can be read then, else from its top
+ * as wide as the pane, the rest below.
+ */
+export function firstLook(box: Box, pane: Pane, letter: number): Camera | undefined {
+  const whole = fitted(box, pane);
+  if (!whole || whole.scale * letter >= READABLE) return whole;
+  const [x, y, width] = box;
+  const scale = Math.max(whole.scale, Math.min((pane.width - 2 * MARGIN) / width, LARGEST / letter));
+  return { x: MARGIN - x * scale, y: MARGIN - y * scale, scale };
+}
+
 /** Larger or smaller by `factor`, the point under (px, py) staying where it is. */
 export function zoomed(
   camera: Camera,

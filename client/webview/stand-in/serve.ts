@@ -1,9 +1,10 @@
 /**
  * Serves the preview's page to a plain browser, with pictures from the built language server.
- * Run by `npm run stand-in` after a build; the port may be given as an argument. Bound to loopback only.
+ * Run by `npm run stand-in` after a build; the port may be given as an argument, 0 for a free one. Bound to loopback only.
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { type OpenedFile, openInServer } from './language-server.ts';
 
 const port = Number(process.argv[2] ?? 4600);
@@ -49,7 +50,7 @@ async function bodyOf(request: IncomingMessage): Promise<Record<string, unknown>
   return JSON.parse(text || '{}');
 }
 
-createServer(async (request, response) => {
+const server = createServer(async (request, response) => {
   const { pathname, searchParams } = new URL(request.url ?? '/', 'http://localhost');
   try {
     const [path, type] = FILES[pathname] ?? [];
@@ -62,4 +63,8 @@ createServer(async (request, response) => {
   } catch (error) {
     response.writeHead(400).end(String(error));
   }
-}).listen(port, '127.0.0.1', () => console.log(`http://localhost:${port}/?file=examples/bicycle-court.slat`));
+});
+server.listen(port, '127.0.0.1', () => {
+  const { port: taken } = server.address() as AddressInfo;
+  console.log(`http://localhost:${taken}/?file=examples/bicycle-court.slat`);
+});
