@@ -9,7 +9,7 @@ export const facesDiffer: RunCheck = {
     stage: 'layout',
     basis: JOB,
     message: (a) =>
-      `${a.run} does not look alike from both sides, which this job asks for: the two differ from ${a.piece} on. ` +
+      `The two sides of ${a.run} do not look alike, which this job asks for: they differ from ${a.piece} on. ` +
       'Put slats between posts or on both faces; upright ones in an order that reads the same from either end.',
   },
   check: (run, job) => {

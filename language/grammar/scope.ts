@@ -52,7 +52,8 @@ export class SlatScopeProvider extends DefaultScopeProvider {
   }
 
   private scopeOf(parameters: readonly Parameter[], outer?: Scope): Scope {
-    const named = parameters.filter((parameter) => parameter.name !== undefined);
+    // A name may be missing, or be two quotes with nothing between.
+    const named = parameters.filter((parameter) => parameter.name);
     const descriptions = named.map((parameter) =>
       this.descriptions.createDescription(parameter, parameter.name),
     );

@@ -125,7 +125,7 @@ it('bounds the bays a limit makes, and the stations listed', async () => {
       related: [{ origin: { path: 'Run:bank/RunLength.value' }, note: "24'" }],
     },
   ]);
-  const many = Array.from({ length: 2001 }, (_, n) => `${n} mm`).join(', ');
+  const many = Array.from({ length: 2001 }, (_, n) => `${n} mm`).join(',\n');
   expect((await run(RUN.replace("at most 6' clear", `at ${many}`))).problems).toMatchObject([
     { code: 'absurd-count', origin: { path: 'Run:bank/PostsStatement.spacing' }, args: { count: '2001' } },
   ]);
