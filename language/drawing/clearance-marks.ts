@@ -1,6 +1,6 @@
 import type { RunLayout } from '../layout/index.ts';
 import { levelAt } from '../model/index.ts';
-import { type Measure, roundToStep, toMm } from '../units/index.ts';
+import { type Measure, mm, roundToStep, toMm } from '../units/index.ts';
 import { dimensionText } from './dimension-text.ts';
 import { BEFORE_ALL, lineGroup } from './line-group.ts';
 import type { Part } from './part.ts';
@@ -11,6 +11,12 @@ import type { Label } from './view.ts';
 /** In letters: from the end of the bay to the line, and half a stroke across it. */
 const INSET = 0.6;
 const STROKE = 0.22;
+/** Height of the gap from which a text stands inside it; depth of a text below the ground otherwise. */
+const ROOMY = 1.5;
+const BELOW = 1.75;
+
+/** About as far as a text reaches from its line, in ticks. */
+const reachOf = (letter: number): number => mm(3.5 * letter);
 
 /** Where the ground is not level: from the ground to the lowest edge, at both ends of each bay. */
 export function clearanceMarks(run: RunLayout, measure: Measure, letter: number): Part {
@@ -29,14 +35,17 @@ export function clearanceMarks(run: RunLayout, measure: Measure, letter: number)
       const [y0, y1] = [-toMm(reach[0]), -toMm(surface)];
       path += linePath(x, y0, x, y1);
       for (const y of [y0, y1]) path += linePath(x - STROKE * letter, y, x + STROKE * letter, y);
+      // Between slats and ground where a text goes in between; else below the ground's hatching.
+      const inside = y1 - y0 >= ROOMY * letter;
+      const lowest = Math.max(y1, -toMm(levelAt(run.groundLine, Math.round(at + inward * reachOf(letter)))));
       labels.push({
         key: `${key}/clearance-${end}`,
         text: dimensionText(roundToStep(clearance, measure.step), measure),
         x: hundredth(x),
-        y: hundredth((y0 + y1) / 2),
+        y: hundredth(inside ? (y0 + y1) / 2 : lowest),
         anchor: end === 'left' ? 'start' : 'end',
         turn: 0,
-        shift: [inward * 0.5, -MIDDLE],
+        shift: [inward * (inside ? 0.5 : -0.2), inside ? -MIDDLE : -BELOW],
         kind: 'dimension',
         priority: 36,
         room: hundredth(toMm(clear) / 2 - INSET * letter),

@@ -15,8 +15,12 @@ it('dimensions the clearance at both ends of a bay over falling ground', () => {
   const run = layOutRun({ ...level, ground: sourced(0), levels });
   const labels = elevationOf(run, level.measure).labels.filter(({ key }) => key.includes('/clearance-'));
   expect(labels).toHaveLength(2);
-  const shown = labels.map(({ y }) => y);
-  expect((shown[1] ?? 0) - (shown[0] ?? 0)).toBeCloseTo((113 / 10 / 2) * 25.4, 1);
+  const [tight, roomy] = labels;
+  // By hand: at 116-1/2" the ground is 11.65" down; slats end 2" up. Half way between is 4.825" down.
+  expect(roomy?.y).toBeCloseTo(4.825 * 25.4, 1);
+  // At 3-1/2" it is 0.35" down: too little room for a text, which goes below the ground instead.
+  expect(tight?.y).toBeGreaterThan(0.35 * 25.4);
+  expect(tight?.shift[1]).toBeLessThan(-1);
   expect(labels.map(({ text }) => text)).toEqual(['2-3/8"', '1\' 1-5/8"']);
   expect(
     elevationOf(layOutRun(level), level.measure).labels.some(({ key }) => key.includes('/clearance-')),
