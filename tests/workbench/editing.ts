@@ -1,6 +1,9 @@
 import type { Page } from 'playwright-core';
 import { editor, focusEditor, waitUntil } from './page.ts';
 
+const SUGGESTIONS_MS = 10_000;
+const SUGGESTION_TRIES = 5;
+
 /** Puts the cursor at a place of the text; lines and columns from 1. */
 export async function goTo(page: Page, line: number, column = 1): Promise<void> {
   await focusEditor(page);
@@ -69,9 +72,20 @@ export async function renameAt(page: Page, line: number, column: number, name: s
 
 /** Asks for completions at the cursor; their labels in order, as far as the list shows them. */
 export async function suggestions(page: Page): Promise<string[]> {
-  await page.keyboard.press('Control+Space');
   const rows = page.locator('.suggest-widget.visible .monaco-list-row');
-  await rows.first().waitFor();
+  // A key pressed while an overlay is closing is lost now and then: it is pressed again.
+  for (let tries = 1; ; tries++) {
+    await page.keyboard.press('Control+Space');
+    const shown = await rows
+      .first()
+      .waitFor({ timeout: SUGGESTIONS_MS })
+      .then(
+        () => true,
+        () => false,
+      );
+    if (shown) break;
+    if (tries === SUGGESTION_TRIES) throw new Error('no suggestions were shown');
+  }
   return rows.locator('.label-name').allInnerTexts();
 }
 
