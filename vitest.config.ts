@@ -28,6 +28,8 @@ export default defineConfig({
           environment: 'node',
           fileParallelism: false,
           testTimeout: 240_000,
+          // Keys and clicks of a driven browser get lost on a busy machine; what is wrong fails every time.
+          retry: 2,
           // The first time, 0.8 GB are installed.
           hookTimeout: 1_800_000,
         },
