@@ -3,7 +3,8 @@ import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { start } from './start.ts';
 import { RealWorkspaceBounds } from './workspace/real-bounds.ts';
 
-process.on('unhandledRejection', (reason) => console.error('not caught:', reason));
+// To the error stream itself: the console speaks over the connection, which may be what was lost.
+process.on('unhandledRejection', (reason) => process.stderr.write(`not caught: ${String(reason)}\n`));
 
 // By Node's own channel between processes or by standard streams, as the arguments say.
 start({
