@@ -1,3 +1,4 @@
+import { isMetric } from '../model/index.ts';
 import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
 import { commonPractice, type RunCheck } from './define.ts';
 import { infillsOf } from './infills.ts';
@@ -17,7 +18,7 @@ export const ripTooThin: RunCheck = {
       'Close the pattern another way, or start with fewer slats.',
   },
   check: (run, job) => {
-    const metric = !['feet', 'inches'].includes(job.measure.value.unit);
+    const metric = isMetric(job.measure.value);
     return infillsOf(run).flatMap((infill) => {
       const full = new Map(infill.spec.pattern.repeat.map(({ value }) => [value.name, value.width.value]));
       const thin = infill.slats.filter((slat) => {

@@ -1,9 +1,8 @@
+import { isMetric } from '../../model/index.ts';
 import { inches, type Measure, mm, type Ticks } from '../../units/index.ts';
 import type { FitProblem } from './problem.ts';
 
 // Limits that hold where the text states none. All of them are common practice.
-
-const isMetric = (measure: Measure): boolean => measure.unit !== 'inches' && measure.unit !== 'feet';
 
 /** How far a gap may be from the nominal one: less where a neighbor shows the nominal gap beside it. */
 export function gapTolerance({ measure, besideNominal }: FitProblem): Ticks {
