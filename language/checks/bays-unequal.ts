@@ -1,17 +1,20 @@
 import type { Bay } from '../layout/index.ts';
-import { formatLength, inches } from '../units/index.ts';
-import { commonPractice, type RunCheck } from './define.ts';
-
-/** Bays that differ by no more than this look alike. */
-const SPREAD_SEEN = inches(0.25);
+import { formatLength, inches, mm } from '../units/index.ts';
+import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 
 /** Bays of one run that differ enough to be seen. The bay a gate hangs in does not count. */
-export const baysUnequal: RunCheck = {
+export const baysUnequal: LimitedRunCheck = {
   kind: {
     code: 'bays-unequal',
     severity: 'information',
     stage: 'layout',
     basis: commonPractice('bays of a run are alike within 1/4", and none is a short leftover'),
+    threshold: {
+      is: 'length',
+      imperial: inches(0.25),
+      metric: mm(6),
+      says: 'how far bays may differ and still look alike',
+    },
     message: (a) =>
       `Bays differ: bay ${a.narrow} is ${a.least} clear, bay ${a.wide} is ${a.most}. ` +
       'Unless that is meant, move a post or the gate, or give a number of bays.',
@@ -20,7 +23,7 @@ export const baysUnequal: RunCheck = {
     const bays = run.bays.filter((bay) => bay.gate === undefined);
     const narrow = pick(bays, (a, b) => a.clear < b.clear);
     const wide = pick(bays, (a, b) => a.clear > b.clear);
-    if (!narrow || !wide || wide.clear - narrow.clear <= SPREAD_SEEN) return [];
+    if (!narrow || !wide || wide.clear - narrow.clear <= thresholdOf(job, baysUnequal.kind)) return [];
     return [
       {
         code: 'bays-unequal',

@@ -1,20 +1,23 @@
 import type { Course, RunLayout } from '../layout/index.ts';
 import type { Band, Sourced } from '../model/index.ts';
 import { formatLength, inches, mm, spellLength, type Ticks } from '../units/index.ts';
-import { commonPractice, type LayoutCheck } from './define.ts';
+import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
 import { bayBeside, meetingsOf } from './joints.ts';
 
-/** Lines that differ by no more than this look like one. */
-const SEEN = { imperial: inches(1 / 16), metric: mm(2) };
-
 /** Level slats of two runs that meet and whose lines do not go on from one to the other. */
-export const cornerLinesMiss: LayoutCheck = {
+export const cornerLinesMiss: LimitedLayoutCheck = {
   kind: {
     code: 'corner-lines-miss',
     severity: 'warning',
     stage: 'layout',
     basis: commonPractice('slat lines go on round a corner within 1/16" (2 mm)'),
+    threshold: {
+      is: 'length',
+      imperial: inches(1 / 16),
+      metric: mm(2),
+      says: 'how far lines may miss one another round a corner',
+    },
     message: (a) =>
       `Slat lines of ${a.second} miss those of ${a.first} by up to ${a.miss}, first at slat ${a.course} from the top. ` +
       'Give both runs the same top and bottom from the datum, and the same pattern.',
@@ -23,8 +26,7 @@ export const cornerLinesMiss: LayoutCheck = {
     meetingsOf(layout).flatMap(({ first, second }): Finding[] => {
       const [one, other] = [linesBeside(first, 'last'), linesBeside(second, 'first')];
       if (!one || !other) return [];
-      const { unit } = job.measure.value;
-      const seen = unit === 'feet' || unit === 'inches' ? SEEN.imperial : SEEN.metric;
+      const seen = thresholdOf(job, cornerLinesMiss.kind);
       const misses = missesOf(one, other);
       const worst = Math.max(0, ...misses.map(({ by }) => by));
       const at = misses.find(({ by }) => by > seen);

@@ -1,5 +1,5 @@
 import type { TextChange } from '../layout/index.ts';
-import type { Origin } from '../model/index.ts';
+import type { Origin, ThresholdMeasure } from '../model/index.ts';
 
 export type Severity = 'error' | 'warning' | 'information';
 
@@ -34,12 +34,25 @@ export interface Finding {
   readonly fixes?: readonly Fix[];
 }
 
+/**
+ * A limit of a finding that a job may set otherwise with `threshold CODE VALUE`: in ticks, percent,
+ * degrees or times, as the trade has it in either system.
+ */
+export interface Threshold {
+  readonly is: ThresholdMeasure;
+  readonly imperial: number;
+  readonly metric: number;
+  /** What is limited, for completion and hover: "least clearance under slats". */
+  readonly says: string;
+}
+
 /** What the registry holds for each code; the page `<code>.md` stands beside the check. */
 export interface FindingKind {
   readonly code: string;
   readonly severity: Severity;
   readonly stage: 'text' | 'model' | 'layout';
   readonly basis: Basis;
+  readonly threshold?: Threshold;
   /** One sentence or two from the args: what is so, and what to write or do instead. */
   readonly message: (args: Args) => string;
 }

@@ -1,42 +1,48 @@
 import type { RunLayout } from '../layout/index.ts';
-import { highestGround, isMetric, lowestGround } from '../model/index.ts';
+import { highestGround, lowestGround } from '../model/index.ts';
 import { formatLength, inches, type Measure, mm, type Ticks } from '../units/index.ts';
-import { commonPractice, type RunCheck } from './define.ts';
+import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
 
-/** Least and greatest clearance under slats, and the least under a leaf. */
-function limits(measure: Measure) {
-  return isMetric(measure)
-    ? { low: mm(50), high: mm(150), leaf: mm(25) }
-    : { low: inches(2), high: inches(6), leaf: inches(1) };
-}
-
 /** A bay's lowest edge too near the ground, anywhere along the bay. */
-export const clearanceLow: RunCheck = {
+export const clearanceLow: LimitedRunCheck = {
   kind: {
     code: 'clearance-low',
     severity: 'warning',
     stage: 'layout',
     basis: commonPractice('2" (50 mm) under slats, so that they stay dry; 1" (25 mm) under a gate'),
+    threshold: {
+      is: 'length',
+      imperial: inches(2),
+      metric: mm(50),
+      says: 'least clearance under slats; half of it under a gate',
+    },
     message: (a) =>
       `Bay ${a.bay} comes within ${a.clearance} of the ground; ${a.limit} is usual. Raise the bottom, or take the ground down.`,
   },
   check: (run, job) => {
     const measure = job.measure.value;
+    const least = thresholdOf(job, clearanceLow.kind);
     return worst(run, measure, 'clearance-low', ([bottom], [, high], gate) => {
-      const limit = gate ? limits(measure).leaf : limits(measure).low;
+      const limit = gate ? least / 2 : least;
       return { clearance: bottom - high, limit, over: limit - (bottom - high) };
     });
   },
 };
 
 /** A gap under a bay that small animals get through and that looks unfinished. */
-export const clearanceHigh: RunCheck = {
+export const clearanceHigh: LimitedRunCheck = {
   kind: {
     code: 'clearance-high',
     severity: 'warning',
     stage: 'layout',
     basis: commonPractice('no more than 6" (150 mm) under slats, and 4" (100 mm) where pets are kept in'),
+    threshold: {
+      is: 'length',
+      imperial: inches(6),
+      metric: mm(150),
+      says: 'greatest clearance under slats',
+    },
     message: (a) =>
       `Under bay ${a.bay} there is a gap of up to ${a.clearance}; more than ${a.limit} looks unfinished, and pets get through less. ` +
       'Lower the bottom, let the screen follow the ground another way with `slope`, or close the gap.',
@@ -44,7 +50,7 @@ export const clearanceHigh: RunCheck = {
   check: (run, job) => {
     const measure = job.measure.value;
     return worst(run, measure, 'clearance-high', ([bottom], [low]) => {
-      const limit = limits(measure).high;
+      const limit = thresholdOf(job, clearanceHigh.kind);
       return { clearance: bottom - low, limit, over: bottom - low - limit };
     });
   },

@@ -4,8 +4,10 @@
  *
  * Lives here: judgment. Does not live here: geometry (layout/), text positions (resolved at the edge).
  */
+export { acceptanceOf } from './accept.ts';
 export type * from './finding.ts';
 export { describeChoice } from './pattern-open.ts';
 export { checkJob, checkLayout, checkRun, FINDING_KINDS, findingKind, messageOf } from './registry.ts';
 export { SPAN_OVER_THICKNESS } from './span-too-long.ts';
 export type { TextArgs } from './text-problems.ts';
+export { type LimitedKind, thresholdOf } from './threshold.ts';

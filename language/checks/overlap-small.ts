@@ -1,17 +1,23 @@
 import { faceOverlap, seeThroughFrom } from '../figures/index.ts';
-import { leastOverlap, type RunLayout } from '../layout/index.ts';
+import type { RunLayout } from '../layout/index.ts';
 import type { Job } from '../model/index.ts';
-import { formatDegrees, formatLength } from '../units/index.ts';
-import { commonPractice, type RunCheck } from './define.ts';
+import { formatDegrees, formatLength, inches, mm } from '../units/index.ts';
+import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
 
 /** Slats by turns on both faces that hardly reach past one another. */
-export const overlapSmall: RunCheck = {
+export const overlapSmall: LimitedRunCheck = {
   kind: {
     code: 'overlap-small',
     severity: 'warning',
     stage: 'layout',
     basis: commonPractice('slats by turns on both faces overlap by 3/4" (20 mm) or more'),
+    threshold: {
+      is: 'length',
+      imperial: inches(0.75),
+      metric: mm(20),
+      says: 'least overlap of slats by turns on both faces',
+    },
     message: (a) =>
       a.open === 1
         ? 'The slats of the two faces do not overlap: one sees straight through between them. Take a gap narrower than the slat.'
@@ -28,7 +34,7 @@ function told(run: RunLayout, job: Job, gate: string | undefined): readonly Find
   const { infill } = run.spec.gates.find(({ name }) => name === gate) ?? run.spec;
   if (infill.mounting.value.kind !== 'alternate') return [];
   const found = faceOverlap(run.pieces.filter((piece) => piece.gate === gate));
-  const least = leastOverlap(job.measure.value);
+  const least = thresholdOf(job, overlapSmall.kind);
   // A tick more or less is the rounding of a gap, not a smaller overlap.
   if (!found || found.overlap >= least - 1) return [];
   const { overlap, cavity, slats } = found;

@@ -1,23 +1,28 @@
 import type { RunLayout } from '../layout/index.ts';
-import { formatLength, inches, type Ticks } from '../units/index.ts';
-import { commonPractice, type LayoutCheck } from './define.ts';
+import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
+import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
 import { bayBeside, meetingsOf } from './joints.ts';
 
-/** More than the first is seen, less than the second looks like a mistake rather than a step. */
+/** What is less is not seen. */
 const SEEN = inches(1 / 16);
-const CLEAR_STEP = inches(1);
 
 /** Slats of two runs that go straight on and whose faces are neither flush nor clearly stepped. */
-export const planeOffset: LayoutCheck = {
+export const planeOffset: LimitedLayoutCheck = {
   kind: {
     code: 'plane-offset',
     severity: 'warning',
     stage: 'layout',
     basis: commonPractice('adjoining faces are flush within 1/16", or stepped by 1" or more'),
+    threshold: {
+      is: 'length',
+      imperial: inches(1),
+      metric: mm(25),
+      says: 'offset of two faces from which on it looks like a step that is meant',
+    },
     message: (a) =>
       `The ${a.face} of ${a.second} is ${a.offset} off that of ${a.first}: neither flush nor a clear step. ` +
-      'Use slats and posts of one thickness, or set one run back by 1" or more.',
+      `Use slats and posts of one thickness, or set one run back by ${a.step} or more.`,
   },
   check: (layout, job) =>
     meetingsOf(layout).flatMap(({ first, second, turn }): Finding[] => {
@@ -28,7 +33,7 @@ export const planeOffset: LayoutCheck = {
       const face = value.kind === 'face' ? value.face : 'front';
       const side = face === 'front' ? 0 : 1;
       const offset = Math.abs(one[side] - other[side] - start.corner.at[1]);
-      if (offset <= SEEN || offset >= CLEAR_STEP) return [];
+      if (offset <= SEEN || offset >= thresholdOf(job, planeOffset.kind)) return [];
       return [
         {
           code: 'plane-offset',
@@ -38,6 +43,7 @@ export const planeOffset: LayoutCheck = {
             second: second.spec.name,
             face,
             offset: formatLength(Math.round(offset), job.measure.value),
+            step: formatLength(thresholdOf(job, planeOffset.kind), job.measure.value),
           },
         },
       ];

@@ -19,6 +19,7 @@ import { planeOffset } from './plane-offset.ts';
 import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
 import { ripTooThin } from './rip-too-thin.ts';
 import { spanTooLong } from './span-too-long.ts';
+import { checkDecisions, decisionKinds } from './stated-decisions.ts';
 import { fixesOf } from './stated-fixes.ts';
 import { statedProblems } from './stated-problems.ts';
 import { stepBreaksLines } from './step-breaks-lines.ts';
@@ -55,6 +56,7 @@ export const FINDING_KINDS: readonly FindingKind[] = [
   ...JOB_CHECKS.map((check) => check.kind),
   ...RUN_CHECKS.map((check) => check.kind),
   ...LAYOUT_CHECKS.map((check) => check.kind),
+  ...decisionKinds,
 ];
 
 const BY_CODE = new Map(FINDING_KINDS.map((kind) => [kind.code, kind]));
@@ -73,7 +75,11 @@ export function messageOf(finding: Pick<Finding, 'code' | 'args'>): string {
 
 /** Findings on the job as stated: problems of reading it, then the checks that need no piece. */
 export function checkJob(job: Job): readonly Finding[] {
-  return [...job.problems.map(toldOf), ...JOB_CHECKS.flatMap((check) => check.check(job))];
+  return [
+    ...job.problems.map(toldOf),
+    ...JOB_CHECKS.flatMap((check) => check.check(job)),
+    ...checkDecisions(job, BY_CODE),
+  ];
 }
 
 /** Findings on one run's pieces: impossible geometry, then every check. Pure, so it can be remembered with the run. */

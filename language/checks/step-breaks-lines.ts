@@ -1,15 +1,20 @@
 import type { Course } from '../layout/index.ts';
-import { isMetric } from '../model/index.ts';
 import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
-import { commonPractice, type RunCheck } from './define.ts';
+import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 
 /** Neighboring bays at a step whose slat edges do not meet. */
-export const stepBreaksLines: RunCheck = {
+export const stepBreaksLines: LimitedRunCheck = {
   kind: {
     code: 'step-breaks-lines',
     severity: 'warning',
     stage: 'layout',
     basis: commonPractice('slat edges go on within 1/16" (2 mm) from bay to bay'),
+    threshold: {
+      is: 'length',
+      imperial: inches(1 / 16),
+      metric: mm(2),
+      says: 'how far lines may miss one another at a step',
+    },
     message: (a) =>
       `From bay ${a.left} to bay ${a.right} an edge of a slat misses the next by ${a.residual}. ` +
       'Close the pattern without a ripped slat or trim, or keep a level top.',
@@ -18,7 +23,7 @@ export const stepBreaksLines: RunCheck = {
     const { spec } = run;
     if (!spec.levels || spec.slope?.value !== 'in-steps' || spec.infill.flip.upright) return [];
     const measure = job.measure.value;
-    const seen = isMetric(measure) ? mm(2) : inches(1 / 16);
+    const seen = thresholdOf(job, stepBreaksLines.kind);
     let worst: { left: number; right: number; residual: Ticks } | undefined;
     for (const [index, left] of run.bays.entries()) {
       const right = run.bays[index + 1];

@@ -252,6 +252,30 @@ export interface Problem {
 }
 
 /** One file's job: plain immutable data, units resolved, references followed, defaults filled. */
+/** What a threshold may be: a length in ticks, a percentage, degrees, or so many times something. */
+export type ThresholdMeasure = 'length' | 'percent' | 'degrees' | 'times';
+
+/** Where a finding begins to be told. Which codes there are, and what each measures, checks/ knows. */
+export interface StatedThreshold {
+  readonly code: string;
+  readonly is: ThresholdMeasure;
+  readonly value: number;
+  readonly origin: Origin;
+  /** Where the code is written. */
+  readonly named: Origin;
+}
+
+/** A finding to be shown as known: everywhere, or in one run. */
+export interface Acceptance {
+  readonly code: string;
+  /** Name of the run. */
+  readonly run?: string;
+  readonly reason: string;
+  readonly origin: Origin;
+  /** Where the code is written. */
+  readonly named: Origin;
+}
+
 export interface Job {
   readonly uri: string;
   readonly name?: string;
@@ -267,6 +291,10 @@ export interface Job {
   readonly heightLimit?: Sourced<Ticks>;
   /** Where the job demands that every run be alike from both sides; missing when it does not. */
   readonly alike?: Origin;
+  /** Limits of findings that the job sets itself; the first of each code counts. */
+  readonly thresholds: readonly StatedThreshold[];
+  /** Findings that are known of and left as they are. */
+  readonly accepted: readonly Acceptance[];
   /** Stock stated in this file. */
   readonly stock: readonly Stock[];
   readonly runs: readonly (RunSpec | BrokenRun)[];

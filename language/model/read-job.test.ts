@@ -12,6 +12,8 @@ it('works for an empty file and for a library without a job', async () => {
       origin: { uri: JOB_URI, path: '', why: 'default' },
     },
     privacy: {},
+    thresholds: [],
+    accepted: [],
     stock: [],
     runs: [],
     problems: [],

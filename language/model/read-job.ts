@@ -2,6 +2,7 @@ import type * as ast from '../grammar/index.ts';
 import { isStock } from '../grammar/index.ts';
 import type { BrokenRun, Job, RunSpec } from './job.ts';
 import { pickStatements } from './pick-statements.ts';
+import { readDecisions } from './read-decisions.ts';
 import { readLength } from './read-length.ts';
 import { readMaterial } from './read-material.ts';
 import { readMeasure } from './read-measure.ts';
@@ -48,6 +49,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     measure,
     privacy,
     ...(heightLimit ? { heightLimit } : {}),
+    ...readDecisions(reader, node),
     stock,
     runs,
   };

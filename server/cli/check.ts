@@ -30,18 +30,21 @@ export async function check({ files, format }: Request, folder: string, terminal
   return found.some(({ finding }) => finding.severity === 'error') ? 1 : 0;
 }
 
-function asLine(path: string, { range, severity, code, message }: PlacedFinding): string {
+function asLine(path: string, { range, severity, code, message, accepted }: PlacedFinding): string {
+  const word = accepted === undefined ? severity : 'accepted';
+  const reason = accepted === undefined ? '' : ` Accepted: ${accepted}`;
   return printable(
-    `${path}:${range.start.line + 1}:${range.start.character + 1} ${severity} ${code} ${message}`,
+    `${path}:${range.start.line + 1}:${range.start.character + 1} ${word} ${code} ${message}${reason}`,
   );
 }
 
-function asJson(file: string, { code, severity, message, range, basis }: PlacedFinding) {
-  return { file, code, severity, message, range, basis };
+function asJson(file: string, { code, severity, message, range, basis, accepted }: PlacedFinding) {
+  return { file, code, severity, message, range, basis, ...(accepted === undefined ? {} : { accepted }) };
 }
 
 function summary(found: readonly PlacedFinding[], files: number): string {
-  const count = (severity: string) => found.filter((finding) => finding.severity === severity).length;
+  const open = found.filter(({ accepted }) => accepted === undefined);
+  const count = (severity: string) => open.filter((finding) => finding.severity === severity).length;
   const many = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`;
-  return `${many(files, 'file')}: ${many(count('error'), 'error')}, ${many(count('warning'), 'warning')}, ${count('information')} for information\n`;
+  return `${many(files, 'file')}: ${many(count('error'), 'error')}, ${many(count('warning'), 'warning')}, ${count('information')} for information${open.length < found.length ? `, ${found.length - open.length} accepted` : ''}\n`;
 }

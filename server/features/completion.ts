@@ -15,6 +15,7 @@ import {
 } from 'langium/lsp';
 import type { CompletionParams } from 'vscode-languageserver';
 import { CompletionItemKind, CompletionList, InsertTextFormat } from 'vscode-languageserver-types';
+import { FINDING_KINDS } from '../../language/checks/index.ts';
 import { isMetric, MATERIAL_WORDS, UNIT_WORDS } from '../../language/model/index.ts';
 import type { SlatServices } from '../services.ts';
 import { isFirstWord, phraseOf } from './grammar-phrases.ts';
@@ -123,12 +124,18 @@ export class SlatCompletion extends DefaultCompletionProvider {
   ): void {
     const rule = AstUtils.getContainerOfType(call, GrammarAST.isParserRule)?.name;
     const feature = AstUtils.getContainerOfType(call, GrammarAST.isAssignment)?.feature;
-    const offer = (label: string, kind: CompletionItemKind, insertText = label) =>
-      acceptor(context, { label, insertText, kind, filterText: insertText, sortText: `0 ${label}` });
+    const offer = (label: string, kind: CompletionItemKind, insertText = label, detail?: string) =>
+      acceptor(context, { label, insertText, kind, detail, filterText: insertText, sortText: `0 ${label}` });
     if (rule === 'MeasureStatement' && feature === 'unit') {
       for (const word of UNIT_WORDS) offer(word, CompletionItemKind.Unit);
     } else if (rule === 'KindStatement') {
       for (const word of MATERIAL_WORDS) offer(word, CompletionItemKind.EnumMember);
+    } else if (rule === 'ThresholdStatement' && feature === 'code') {
+      for (const { code, threshold } of FINDING_KINDS)
+        if (threshold) offer(code, CompletionItemKind.EnumMember, code, threshold.says);
+    } else if (rule === 'AcceptStatement' && feature === 'code') {
+      for (const { code, severity } of FINDING_KINDS)
+        if (severity !== 'error') offer(code, CompletionItemKind.EnumMember);
     } else if (rule === 'Use') {
       for (const path of this.usable(context.document)) offer(path, CompletionItemKind.File, `"${path}"`);
     }

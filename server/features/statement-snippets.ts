@@ -124,6 +124,12 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   AlikeDemand: [
     one('alike from both sides', 'alike from both sides', 'asks every run to look alike from behind'),
   ],
+  ThresholdStatement: [
+    one('threshold', 'threshold [clearance-low] []', 'from where on a finding is told, by its name'),
+  ],
+  AcceptStatement: [
+    one('accept', 'accept [] because "[]"', 'a finding that is known of and left as it is, with the reason'),
+  ],
   GapLimit: [one('gap at most', 'gap at most [3/4"~20 mm]', 'widest gap allowed')],
   KindStatement: [one('kind', 'kind [wood|composite|pvc|aluminum|steel]', 'what it is')],
   WidthStatement: [one('width', 'width [5-1/2"~140 mm]', 'the face seen')],

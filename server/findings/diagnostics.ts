@@ -23,7 +23,7 @@ export function pageOf(code: string): string {
   return `${FINDING_SCHEME}:/${code}.md`;
 }
 
-/** A finding as editors show it: with its code, linked to its page. */
+/** A finding as editors show it: with its code, linked to its page; a mere hint when the job accepts it. */
 export function toDiagnostic(finding: PlacedFinding): Diagnostic {
   const { code, fixes, suggestions, pieces } = finding;
   const data: FindingData = { code, fixes, suggestions, pieces };
@@ -31,8 +31,9 @@ export function toDiagnostic(finding: PlacedFinding): Diagnostic {
     source: 'slatwright',
     code,
     codeDescription: { href: pageOf(code) },
-    severity: SEVERITIES[finding.severity],
-    message: finding.message,
+    severity: finding.accepted === undefined ? SEVERITIES[finding.severity] : DiagnosticSeverity.Hint,
+    message:
+      finding.accepted === undefined ? finding.message : `${finding.message}\nAccepted: ${finding.accepted}`,
     range: finding.range,
     relatedInformation: finding.related.map(({ uri, range, note }) => ({
       location: { uri, range },

@@ -1,9 +1,11 @@
 import { type LangiumDocument, URI } from 'langium';
 import {
+  acceptanceOf,
   type Basis,
   checkJob,
   checkLayout,
   checkRun,
+  FINDING_KINDS,
   type Finding,
   type Fix,
   findingKind,
@@ -12,6 +14,7 @@ import {
   type TextArgs,
 } from '../../language/checks/index.ts';
 import {
+  nearNames,
   pathHeadRange,
   type SlatCoreServices,
   type TextFinding,
@@ -33,6 +36,8 @@ export interface PlacedFinding {
   readonly related: readonly { readonly uri: string; readonly range: TextRange; readonly note: string }[];
   readonly pieces: readonly string[];
   readonly fixes: readonly Fix[];
+  /** The job's reason for leaving it as it is. */
+  readonly accepted?: string;
   /** For an unknown name: what was probably meant. */
   readonly suggestions: readonly string[];
 }
@@ -44,18 +49,24 @@ export function placeFindings(
   work: Work,
 ): PlacedFinding[] {
   const uses = services.shared.workspace.UseGraph.results(document.uri.toString());
+  const { job, layout } = work;
+  const demands = demandsOf(job);
   const ofFile = [
     ...uses.flatMap((use) => useFindings(document, use)),
-    ...checkJob(work.job),
-    ...checkLayout(work.layout, work.job),
+    ...checkJob(job),
+    ...checkLayout(layout, job),
   ];
   return [
     ...textFindings(services, document).map(placeText),
-    ...ofFile.map((finding) => place(services, document, finding, work.job.origin)),
-    ...work.layout.runs.flatMap((run) =>
-      rememberedRunFindings(run, work.job).map((finding) =>
-        place(services, document, finding, run.spec.infill.fill),
-      ),
+    ...ofFile.map((finding) => ({
+      ...place(services, document, finding, job.origin),
+      ...decided(finding, job),
+    })),
+    ...layout.runs.flatMap((run) =>
+      rememberedRunFindings(run, job, demands).map((finding) => ({
+        ...place(services, document, finding, run.spec.infill.fill),
+        ...decided(finding, job, run),
+      })),
     ),
   ].sort(
     (a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character,
@@ -65,13 +76,23 @@ export function placeFindings(
 /** A run's findings stay with its layout as long as the job's own demands and measure stay what they are. */
 const remembered = new WeakMap<RunLayout, { demands: string; findings: readonly Finding[] }>();
 
-function rememberedRunFindings(run: RunLayout, job: Job): readonly Finding[] {
-  const demands = JSON.stringify([job.measure.value, job.privacy]);
+function rememberedRunFindings(run: RunLayout, job: Job, demands: string): readonly Finding[] {
   const held = remembered.get(run);
   if (held?.demands === demands) return held.findings;
   const findings = checkRun(run, job);
   remembered.set(run, { demands, findings });
   return findings;
+}
+
+/** Everything a job says but its runs and stock, which a run's own layout holds. */
+function demandsOf({ problems: _problems, stock: _stock, runs: _runs, ...demands }: Job): string {
+  return JSON.stringify(demands);
+}
+
+/** The job's reason for leaving a finding as it is, where it gives one. */
+function decided(finding: Finding, job: Job, run?: RunLayout): Pick<PlacedFinding, 'accepted'> {
+  const acceptance = acceptanceOf(finding, findingKind(finding.code), job, run?.spec);
+  return acceptance ? { accepted: acceptance.reason } : {};
 }
 
 function placeText(finding: TextFinding): PlacedFinding {
@@ -115,9 +136,18 @@ function place(
     }),
     pieces: finding.pieces ?? [],
     fixes: finding.fixes ?? [],
-    suggestions: [],
+    suggestions: nearCodes(finding),
   };
 }
+
+/** Codes that were probably meant where the job names one that is none. */
+function nearCodes({ code, args }: Finding): string[] {
+  if (code === 'accept-unknown') return nearNames(String(args.code), ACCEPTABLE_CODES);
+  return code === 'threshold-unknown' ? nearNames(String(args.code), LIMITED_CODES) : [];
+}
+
+const ACCEPTABLE_CODES = FINDING_KINDS.flatMap((kind) => (kind.severity === 'error' ? [] : [kind.code]));
+const LIMITED_CODES = FINDING_KINDS.flatMap((kind) => (kind.threshold ? [kind.code] : []));
 
 function rangeIn(services: SlatCoreServices, at: Origin): TextRange | undefined {
   const document = services.shared.workspace.LangiumDocuments.getDocument(URI.parse(at.uri));

@@ -187,6 +187,8 @@ export function jobOf(runs: Job['runs']): Job {
     origin: originOf('job'),
     measure: sourced(measure, 'job/measure'),
     privacy: {},
+    thresholds: [],
+    accepted: [],
     stock: [],
     runs,
     problems: [],
