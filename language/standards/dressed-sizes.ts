@@ -1,4 +1,5 @@
 import { inches, type Ticks } from '../units/index.ts';
+import { type Published, secondary } from './source.ts';
 
 /** A size as it is called and as it is when dressed and dry. */
 export interface DressedSize {
@@ -11,7 +12,7 @@ export interface DressedSize {
  * Source: American Softwood Lumber Standard PS 20, dressed dry sizes of boards and dimension lumber;
  * seen in two reference pages that transcribe it (secondary).
  */
-export const DRESSED_SIZES: {
+export const DRESSED_SIZES: Published & {
   readonly width: readonly DressedSize[];
   readonly thickness: readonly DressedSize[];
 } = {
@@ -34,7 +35,14 @@ export const DRESSED_SIZES: {
     { nominal: inches(3), dressed: inches(2.5) },
     { nominal: inches(4), dressed: inches(3.5) },
   ],
+  ...secondary('American Softwood Lumber Standard PS 20', 'dressed dry sizes'),
 };
+
+/** Nominal inches of a dressed width: 6 for 5-1/2". The next size up where it is between two; halves under 2. */
+export function nominalOf(width: Ticks): number {
+  const size = DRESSED_SIZES.width.find(({ dressed }) => width <= dressed);
+  return size ? Math.round(size.nominal / inches(1)) : Math.round(width / inches(1) + 0.75);
+}
 
 /** What a board called so wide measures, or undefined when no board is called that. */
 export function dressedWidthOf(width: Ticks): Ticks | undefined {
