@@ -15,6 +15,7 @@ import { leafTooWide } from './leaf-too-wide.ts';
 import { nominalSize } from './nominal-size.ts';
 import { overlapSmall } from './overlap-small.ts';
 import { patternOpen } from './pattern-open.ts';
+import { placeSeen, sightUnclear } from './place-seen.ts';
 import { planeOffset } from './plane-offset.ts';
 import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
 import { ripTooThin } from './rip-too-thin.ts';
@@ -46,7 +47,13 @@ const RUN_CHECKS: readonly RunCheck[] = [
   tooOpen,
 ];
 
-const LAYOUT_CHECKS: readonly LayoutCheck[] = [cornerLinesMiss, cornerNotSquare, planeOffset];
+const LAYOUT_CHECKS: readonly LayoutCheck[] = [
+  cornerLinesMiss,
+  cornerNotSquare,
+  planeOffset,
+  placeSeen,
+  sightUnclear,
+];
 
 /** Every kind of finding there is: the one registry of code, severity, message and basis. */
 export const FINDING_KINDS: readonly FindingKind[] = [

@@ -9,3 +9,4 @@ export { clearSpan } from './clear-span.ts';
 export { type FaceOverlap, faceOverlap, seeThroughFrom } from './face-overlap.ts';
 export { cutOffAngle, openShare, openShareAtAngle } from './openness.ts';
 export { seeThrough } from './see-through.ts';
+export * from './sight/index.ts';

@@ -1,5 +1,6 @@
 import type { Piece } from '../layout/index.ts';
 import { type Box, boxOf } from './box.ts';
+import { hullOf, type Point, turn } from './convex-hull.ts';
 
 /** A piece as it is seen straight on: along the run, and up. */
 export interface Outline {
@@ -10,8 +11,6 @@ export interface Outline {
   /** Corners of the outline, counterclockwise; missing when it fills its box. */
   readonly hull?: readonly Point[];
 }
-
-type Point = readonly [x: number, z: number];
 
 /** Into so many strips a slanted outline is cut. */
 const STRIPS = 16;
@@ -35,23 +34,4 @@ export function outlineOf(piece: Piece): Outline {
 export function covering({ box, hull }: Outline, x: number, z: number): boolean {
   if (x <= box.low[0] || x >= box.high[0] || z <= box.low[2] || z >= box.high[2]) return false;
   return !hull || hull.every((from, i) => turn(from, hull[(i + 1) % hull.length] ?? from, [x, z]) >= 0);
-}
-
-/** Convex hull by monotone chains (A. M. Andrew, 1979). */
-function hullOf(points: readonly Point[]): readonly Point[] {
-  const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
-  const chain = (along: readonly Point[]): Point[] => {
-    const kept: Point[] = [];
-    for (const point of along) {
-      while (kept.length > 1 && turn(kept.at(-2) as Point, kept.at(-1) as Point, point) <= 0) kept.pop();
-      kept.push(point);
-    }
-    return kept.slice(0, -1);
-  };
-  return [...chain(sorted), ...chain(sorted.toReversed())];
-}
-
-/** Positive where `to` lies to the left of the way from `a` to `b`. */
-function turn(a: Point, b: Point, to: Point): number {
-  return (b[0] - a[0]) * (to[1] - a[1]) - (b[1] - a[1]) * (to[0] - a[0]);
 }

@@ -10,6 +10,8 @@ const NAME_OF: Readonly<Record<NameKind, string>> = {
   pattern: 'the name of a pattern',
   run: 'the name of a run',
   gate: 'the name of a gate',
+  viewer: 'the name of a viewer',
+  place: 'the name of a place',
   parameter: 'the name of a parameter',
 };
 

@@ -2,7 +2,7 @@ import type { AstNode } from 'langium';
 import type { Use } from './generated/ast.ts';
 
 /** What a name can stand for. Each kind has names of its own; all stock shares one set. */
-export type NameKind = 'stock' | 'material' | 'pattern' | 'run' | 'gate' | 'parameter';
+export type NameKind = 'stock' | 'material' | 'pattern' | 'run' | 'gate' | 'viewer' | 'place' | 'parameter';
 
 const KIND_OF_TYPE: Readonly<Record<string, NameKind>> = {
   Board: 'stock',
@@ -16,6 +16,8 @@ const KIND_OF_TYPE: Readonly<Record<string, NameKind>> = {
   Pattern: 'pattern',
   Run: 'run',
   Gate: 'gate',
+  Viewer: 'viewer',
+  Place: 'place',
   Parameter: 'parameter',
 };
 

@@ -251,7 +251,6 @@ export interface Problem {
   readonly related?: readonly { readonly origin: Origin; readonly note: string }[];
 }
 
-/** One file's job: plain immutable data, units resolved, references followed, defaults filled. */
 /** What a threshold may be: a length in ticks, a percentage, degrees, or so many times something. */
 export type ThresholdMeasure = 'length' | 'percent' | 'degrees' | 'times';
 
@@ -276,6 +275,48 @@ export interface Acceptance {
   readonly named: Origin;
 }
 
+/** A point beside a run: a station, and how far off the middle of its posts, positive toward the back. */
+export interface Spot {
+  /** Name of the run. */
+  readonly run: string;
+  readonly along: Ticks;
+  readonly off: Ticks;
+  readonly origin: Origin;
+}
+
+/** Someone who looks: standing at a spot, or walking from one to another. */
+export interface Viewer {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly at: Spot;
+  readonly to?: Spot;
+  /** Above the floor. */
+  readonly eye: Sourced<Ticks>;
+  /** From the datum; the ground beside the run when left out. */
+  readonly floor?: Sourced<Ticks>;
+}
+
+/** What is to be hidden: an upright area that lies along its run, its middle at a spot. */
+export interface Place {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly at: Spot;
+  readonly width: Sourced<Ticks>;
+  /** Above the floor. */
+  readonly heights: Sourced<Band>;
+  readonly floor?: Sourced<Ticks>;
+}
+
+/** So much of a place is to be hidden from a viewer. */
+export interface HideDemand {
+  readonly place: Place;
+  readonly viewer: Viewer;
+  /** 0 to 1. */
+  readonly share: Sourced<number>;
+  readonly origin: Origin;
+}
+
+/** One file's job: plain immutable data, units resolved, references followed, defaults filled. */
 export interface Job {
   readonly uri: string;
   readonly name?: string;
@@ -295,6 +336,9 @@ export interface Job {
   readonly thresholds: readonly StatedThreshold[];
   /** Findings that are known of and left as they are. */
   readonly accepted: readonly Acceptance[];
+  readonly viewers: readonly Viewer[];
+  readonly places: readonly Place[];
+  readonly hides: readonly HideDemand[];
   /** Stock stated in this file. */
   readonly stock: readonly Stock[];
   readonly runs: readonly (RunSpec | BrokenRun)[];

@@ -49,6 +49,11 @@ const WORDS: Readonly<Record<string, string>> = {
   LatchGap: 'latch gap',
   FrameStatement: 'frame',
   BraceStatement: 'brace',
+  AtSpot: 'at',
+  ToSpot: 'to',
+  EyeStatement: 'eye',
+  FloorStatement: 'floor',
+  HeightsStatement: 'from',
 };
 
 /**

@@ -11,6 +11,7 @@ import { readPattern } from './read-pattern.ts';
 import { readPrivacy } from './read-privacy.ts';
 import { readRun, tellGateRun } from './read-run.ts';
 import { readStock } from './read-stock.ts';
+import { readViews } from './read-views.ts';
 import { follow, type JobContext, makeReader, originOf, type Reader } from './reader.ts';
 import { NO_BINDINGS } from './resolve-parameter.ts';
 import { untangled } from './untangle-placements.ts';
@@ -50,6 +51,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     privacy,
     ...(heightLimit ? { heightLimit } : {}),
     ...readDecisions(reader, node),
+    ...readViews(reader, later),
     stock,
     runs,
   };

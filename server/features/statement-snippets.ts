@@ -115,6 +115,45 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
       'a gate with a framed leaf',
     ),
   ],
+  Viewer: [
+    one(
+      'viewer',
+      `viewer [name] {
+  at [12'~3.6 m] along [run], [10'~3 m] [behind|in front]
+  eye [5' 4"~1.6 m]
+}`,
+      'someone who looks: where they stand, and how high their eye is above the floor there',
+    ),
+  ],
+  Place: [
+    one(
+      'place',
+      `place [name] {
+  at [12'~3.6 m] along [run], [6'~1.8 m] [in front|behind]
+  width [6'~1.8 m]
+  from [1'~300 mm] to [4'~1.2 m] above ground
+}`,
+      'what is to be hidden: an upright area along a run',
+    ),
+  ],
+  Hide: [one('hide', 'hide [place] from [viewer] [90] %', 'how much of a place a viewer must not see')],
+  AtSpot: [
+    one(
+      'at',
+      "at [12'~3.6 m] along [run], [10'~3 m] [behind|in front]",
+      'a station of a run, and how far off its posts',
+    ),
+  ],
+  ToSpot: [
+    one('to', "to [20'~6 m] along [run], [10'~3 m] [behind|in front]", 'the other end of the stretch walked'),
+  ],
+  EyeStatement: [one('eye', 'eye [5\' 4"~1.6 m]', 'above the floor')],
+  FloorStatement: [
+    one('floor', "floor [up|down] [2'~600 mm]", 'from the datum; the ground beside the run if not said'),
+  ],
+  HeightsStatement: [
+    one('from', "from [1'~300 mm] to [4'~1.2 m] above ground", 'how low and how high it reaches'),
+  ],
   MeasureStatement: [
     one('measure', 'measure [inches|feet|mm|cm|m] to [1/16"~1 mm]', 'the tape, and its finest mark'),
   ],

@@ -5,7 +5,8 @@ const RESERVED = new Set(
     'change clear cleat cleats corner degrees else embed end ends faces fill fit flip for from gaps ' +
     'gate half hinges hole in inside job lap lengths level limit made material measure miter most ' +
     'move no none not of on opening opens over pattern placed post posts rail rails repeat rip run ' +
-    'see-through seen sides slats slope steps through to tops turns under use with'
+    'see-through seen sides slats slope steps through to tops turns under use with ' +
+    'accept because before behind eye floor hide place threshold times viewer'
   ).split(' '),
 );
 

@@ -1,0 +1,172 @@
+import {
+  areaOf,
+  eyesOf,
+  hidingGap,
+  neededTop,
+  type PlaceArea,
+  type Scene,
+  sceneOf,
+  type Way,
+  type WorstSight,
+  worstSight,
+} from '../figures/index.ts';
+import type { Layout, RunLayout } from '../layout/index.ts';
+import type { HideDemand, Job } from '../model/index.ts';
+import { formatLength, spellLength, type Ticks } from '../units/index.ts';
+import { JOB, type LayoutCheck } from './define.ts';
+import type { Finding, Fix } from './finding.ts';
+
+const WAYS: Readonly<Record<Way, string>> = {
+  gates: 'through gates',
+  through: 'through the gaps',
+  over: 'over the top',
+  under: 'underneath',
+  past: 'past the ends',
+};
+
+/** More of a place is seen than the job's `hide` allows. */
+export const placeSeen: LayoutCheck = {
+  kind: {
+    code: 'place-seen',
+    severity: 'warning',
+    stage: 'layout',
+    basis: JOB,
+    message: (a) =>
+      `${a.hidden} % of ${a.place} is hidden from ${a.viewer}${a.where}; this job asks for ${a.asked} %. Seen are ${a.ways}.` +
+      (a.top === '' ? '' : ` Nothing is seen over a top ${a.top}.`) +
+      (a.gap === '' ? '' : ` A gap of ${a.gap} would do.`),
+  },
+  check: (layout, job) => job.hides.flatMap((demand) => judged(layout, job, demand)),
+};
+
+/** A demand that cannot be judged, because no one knows how two runs stand to one another. */
+export const sightUnclear: LayoutCheck = {
+  kind: {
+    code: 'sight-unclear',
+    severity: 'warning',
+    stage: 'layout',
+    basis: JOB,
+    message: (a) =>
+      `Of ${a.first}, beside which ${a.viewer} stands, and ${a.second}, beside which ${a.place} lies, no one knows how they stand to one another. ` +
+      'Give both a place on the plan with `placed at` or `after`.',
+  },
+  check: (layout, job) =>
+    job.hides.flatMap((demand): Finding[] => {
+      const { viewer, place } = demand;
+      if (sceneOf(layout, runsOf(demand)) !== 'apart') return [];
+      const args = { viewer: viewer.name, place: place.name, first: viewer.at.run, second: place.at.run };
+      return [{ code: 'sight-unclear', at: demand.origin, args }];
+    }),
+};
+
+const runsOf = ({ viewer, place }: HideDemand): readonly string[] => [
+  viewer.at.run,
+  ...(viewer.to ? [viewer.to.run] : []),
+  place.at.run,
+];
+
+/** Findings of the latest look, by what it rested on: the text of the demand and every run as laid out. */
+const remembered = new WeakMap<
+  RunLayout,
+  Map<string, { runs: readonly RunLayout[]; found: readonly Finding[] }>
+>();
+
+function judged(layout: Layout, job: Job, demand: HideDemand): readonly Finding[] {
+  const [first] = layout.runs;
+  if (!first) return [];
+  const key = JSON.stringify([demand, job.measure.value, [...layout.places]]);
+  const held = remembered.get(first)?.get(key);
+  if (held && held.runs.length === layout.runs.length && held.runs.every((run, i) => run === layout.runs[i]))
+    return held.found;
+  const found = judge(layout, job, demand);
+  const table = remembered.get(first) ?? new Map();
+  table.set(key, { runs: layout.runs, found });
+  remembered.set(first, table);
+  return found;
+}
+
+function judge(layout: Layout, job: Job, demand: HideDemand): readonly Finding[] {
+  const scene = sceneOf(layout, runsOf(demand));
+  if (scene === undefined || scene === 'apart') return [];
+  const { viewer, place, share } = demand;
+  const area = areaOf(scene, place);
+  const sight = area && worstSight(scene, area, eyesOf(scene, viewer));
+  // A hundredth of a percent is no one's eye.
+  if (!area || !sight || sight.seen <= 1 - share.value + 1e-4) return [];
+  const narrower = gapThatHides(scene, area, demand, sight);
+  const over = sight.ways.over > 0.001 ? neededTop(scene, area, sight.eye) : undefined;
+  const measure = job.measure.value;
+  return [
+    {
+      code: 'place-seen',
+      at: demand.origin,
+      args: {
+        place: place.name,
+        viewer: viewer.name,
+        hidden: percent(1 - sight.seen),
+        asked: percent(share.value),
+        where: viewer.to ? `, at worst ${whereAlong(sight, demand, job)}` : '',
+        ways: waysOf(sight),
+        top: over ? `${levelText(over.top, job)} from the datum on ${over.run}` : '',
+        gap: narrower ? formatLength(narrower.gap, measure) : '',
+      },
+      related: [
+        { at: viewer.origin, note: viewer.name },
+        { at: place.origin, note: place.name },
+      ],
+      fixes: narrower ? fixOf(narrower.run, narrower.gap) : [],
+    },
+  ];
+}
+
+const percent = (share: number): number => Math.round(share * 1000) / 10;
+
+function waysOf({ ways }: WorstSight): string {
+  const told = (Object.entries(ways) as [Way, number][])
+    .filter(([, share]) => share >= 0.0005)
+    .sort((a, b) => b[1] - a[1])
+    .map(([way, share]) => `${percent(share)} % ${WAYS[way]}`);
+  return told.length > 1 ? `${told.slice(0, -1).join(', ')} and ${told.at(-1)}` : (told[0] ?? '');
+}
+
+/** Where along a stretch, as a station of the run it lies along. */
+function whereAlong({ along }: WorstSight, { viewer }: HideDemand, job: Job): string {
+  const { at, to } = viewer;
+  const end = to?.run === at.run ? to.along : at.along;
+  const station = Math.round(at.along + along * (end - at.along));
+  return to?.run === at.run
+    ? `at ${formatLength(Math.abs(station), job.measure.value)} ${station < 0 ? 'before' : 'along'} ${at.run}`
+    : `${percent(along)} % of the way`;
+}
+
+function levelText(level: number, job: Job): string {
+  const text = formatLength(Math.ceil(Math.abs(level)), job.measure.value);
+  return level < 0 ? `down ${text}` : `up ${text}`;
+}
+
+/** Where most is seen through gaps, the gap that would hide enough, tried by laying out the run of the place or the viewer. */
+function gapThatHides(
+  scene: Scene,
+  area: PlaceArea,
+  { viewer, place, share }: HideDemand,
+  { ways, eye }: WorstSight,
+): { readonly gap: Ticks; readonly run: RunLayout } | undefined {
+  // What is seen otherwise no gap can hide.
+  if (ways.through < 0.001 || ways.over + ways.past + ways.under > 1 - share.value) return undefined;
+  const names = [place.at.run, viewer.at.run];
+  const run = scene.runs.find((placed) => names.includes(placed.run.spec.name))?.run;
+  if (run?.spec.infill.pattern.gap.origin.why !== 'stated') return undefined;
+  const narrower = hidingGap(scene, run, (tried) => {
+    const sight = worstSight(tried, area, [eye]);
+    return sight !== undefined && sight.seen <= 1 - share.value + 1e-4;
+  });
+  return narrower && { gap: narrower.gap, run };
+}
+
+function fixOf({ spec }: RunLayout, gap: Ticks): readonly Fix[] {
+  const { uri, path } = spec.infill.pattern.gap.origin;
+  const text = spellLength(gap, spec.measure);
+  return [
+    { title: `Take a gap of ${text}`, changes: [{ uri, path, place: 'replace', text }], preferred: true },
+  ];
+}
