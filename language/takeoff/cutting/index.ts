@@ -1,0 +1,15 @@
+/**
+ * The cutting planner: from pieces and boards to a plan that is proven to cost least, or is told how far from that
+ * it may be. Plain numbers in, plain numbers out; nothing here knows screens, editors or clocks, so it runs alike in
+ * Node, in a worker and in slices between keystrokes.
+ *
+ * The method. A plan is so many boards cut by each of many patterns. Their relaxed program is solved by column
+ * generation (Gilmore and Gomory, "A linear programming approach to the cutting-stock problem", 1961 and 1963), with
+ * bounded knapsacks for new patterns (Martello and Toth, "Knapsack Problems", 1990). The worths it ends with, made
+ * whole numbers, bound what any number of boards can hold; so the cheapest numbers of boards that are not ruled out
+ * are a lower bound that rests on no rounding. They are tried in the order of cost, ruled out by the relaxed program
+ * for just these boards (as the cuts of Benders, 1962), or filled by diving (Belov and Scheithauer, "A
+ * branch-and-cut-and-price algorithm", 2006) and by trying all ways. References are from memory.
+ */
+export { type CutSearch, planCuts, searchCuts } from './plan-cuts.ts';
+export type { CutBoard, CutDemand, CutInstance, CutPlan, CutStock, NoPlan } from './problem.ts';

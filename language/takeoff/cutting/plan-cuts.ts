@@ -1,0 +1,81 @@
+import { spaceOf } from './column-pool.ts';
+import { longerOffcuts } from './longer-offcuts.ts';
+import { prepare } from './prepare.ts';
+import type { CutBoard, CutInstance, CutPlan, NoPlan, Packing, Pattern, Problem } from './problem.ts';
+import { type Progress, search } from './solve.ts';
+
+/** A search for the cheapest plan that can be gone on with at any time, and left at any time. */
+export interface CutSearch {
+  /** The best plan so far, with what is known of it; or why there is none. */
+  plan(): CutPlan | NoPlan;
+  /** Whether there is nothing more to be found out. */
+  done(): boolean;
+  /** Goes on until `enough` says so, which is asked every few milliseconds, or until all is known. */
+  run(enough: () => boolean): void;
+}
+
+/**
+ * Begins a search for the cheapest way to cut an instance: least cost, then fewest boards, then the longest single
+ * offcut. The first plan is there at once; `run` improves it and raises the bound until they meet. The same instance
+ * gives the same plans in the same order, whenever it is interrupted.
+ *
+ * @throws RangeError for lengths, counts or prices that are negative, or not whole where they must be
+ */
+export function searchCuts(instance: CutInstance): CutSearch {
+  const problem = prepare(instance);
+  if ('kind' in problem) return { plan: () => problem, done: () => true, run: () => undefined };
+  const steps = search(problem);
+  let progress: Progress = steps.next().value;
+  return {
+    plan: () => planOf(progress, problem, instance),
+    done: () => progress.done,
+    run: (enough) => {
+      while (!progress.done && !enough()) progress = steps.next().value;
+    },
+  };
+}
+
+/**
+ * The cheapest way to cut an instance, as far as it is found before `enough`; without it, to the end, however long
+ * that takes. See `searchCuts`.
+ */
+export function planCuts(instance: CutInstance, enough: () => boolean = () => false): CutPlan | NoPlan {
+  const found = searchCuts(instance);
+  found.run(enough);
+  return found.plan();
+}
+
+function planOf(
+  { packing, cost, bound }: Progress,
+  problem: Problem,
+  instance: CutInstance,
+): CutPlan | NoPlan {
+  if (!packing) return { kind: 'too-few-boards', lacking: [...new Set(problem.labels.flat())] };
+  const labels = problem.labels.map((each) => [...each]);
+  const boards = longerOffcuts(problem, eachOnce(packing))
+    .map((pattern) => boardOf(pattern, labels, problem, instance))
+    .sort((a, b) => b.length - a.length || a.offcut - b.offcut);
+  // Prices are whole, so what a plan costs is its combined cost without the boards counted along.
+  const price = (combined: number) => Math.floor(combined / problem.scale);
+  return {
+    boards,
+    cost: boards.reduce((sum, board) => sum + board.price, 0),
+    bound: price(bound),
+    proven: price(bound) >= price(cost),
+  };
+}
+
+const eachOnce = (packing: Packing): Pattern[] =>
+  packing.flatMap(({ pattern, times }) => Array.from({ length: times }, () => pattern));
+
+/** Takes the labels of a board's pieces from those left of each size. */
+function boardOf(pattern: Pattern, labels: string[][], problem: Problem, instance: CutInstance): CutBoard {
+  const stock = problem.stockOf[pattern.stock] as number;
+  const { length, price } = instance.stock[stock] as CutInstance['stock'][number];
+  const pieces = pattern.items.flatMap((item, k) =>
+    (labels[item] as string[]).splice(0, pattern.counts[k] as number),
+  );
+  // A cut parts the offcut from the last piece.
+  const offcut = Math.max(0, length - (instance.trim ?? 0) - spaceOf(pattern, problem) * problem.unit);
+  return { stock, length, price, pieces, offcut };
+}

@@ -1,0 +1,86 @@
+/** Pieces of one length, wanted so many times. Lengths are in any one unit; what is asked need not be whole. */
+export interface CutDemand {
+  readonly label: string;
+  readonly length: number;
+  readonly count: number;
+}
+
+/** Boards of one length as they can be had. */
+export interface CutStock {
+  readonly length: number;
+  /** Of one board, in whole minor units of money; 0 for what lies in the yard. */
+  readonly price: number;
+  /** How many there are; without it, as many as wanted. */
+  readonly available?: number;
+}
+
+/** What is to be cut, from what, with which saw. */
+export interface CutInstance {
+  /** Width of a cut; one goes between any two pieces of a board: `sum(length + kerf) <= stock + kerf`. */
+  readonly kerf: number;
+  /** Taken off each board before it is cut, both ends together. */
+  readonly trim?: number;
+  readonly pieces: readonly CutDemand[];
+  readonly stock: readonly CutStock[];
+}
+
+/** A board and the pieces cut from it, longest first. */
+export interface CutBoard {
+  /** Which of the instance's stock, from 0. */
+  readonly stock: number;
+  readonly length: number;
+  readonly price: number;
+  readonly pieces: readonly string[];
+  /** What is left of it behind the last cut. */
+  readonly offcut: number;
+}
+
+/** A plan, and how good it is known to be. */
+export interface CutPlan {
+  readonly boards: readonly CutBoard[];
+  /** Sum of the prices of its boards. */
+  readonly cost: number;
+  /** No plan costs less than this. */
+  readonly bound: number;
+  /** Whether the plan is known to be the cheapest: its cost is its bound. */
+  readonly proven: boolean;
+}
+
+/** Why there is no plan: pieces that no board is long enough for, or more pieces than limited stock gives. */
+export type NoPlan =
+  | { readonly kind: 'too-long'; readonly labels: readonly string[]; readonly longest: number }
+  | { readonly kind: 'too-few-boards'; readonly lacking: readonly string[] };
+
+/** The same in whole numbers, alike lengths together, longest first, only stock that can be worth using. */
+export interface Problem {
+  /** Space each piece takes: its length and a kerf. */
+  readonly sizes: readonly number[];
+  readonly demands: readonly number[];
+  /** Space each board gives: its length less trim, and a kerf. */
+  readonly capacities: readonly number[];
+  /** Combined cost: price times `scale`, and 1 for a board that is bought, so that fewer boards break ties. */
+  readonly costs: readonly number[];
+  /** Infinity where there are as many as wanted. */
+  readonly available: readonly number[];
+  readonly scale: number;
+  /** Lengths of the instance in one unit of size. */
+  readonly unit: number;
+  /** Which of the instance's pieces have each size, and which of its stock each board is. */
+  readonly labels: readonly (readonly string[])[];
+  readonly stockOf: readonly number[];
+}
+
+/** So many pieces of each size from one board of one stock. */
+export interface Pattern {
+  readonly stock: number;
+  /** Sizes it has, ascending, and how many of each. */
+  readonly items: readonly number[];
+  readonly counts: readonly number[];
+}
+
+/** A plan in terms of a problem: patterns, and how often each is cut. */
+export type Packing = readonly { readonly pattern: Pattern; readonly times: number }[];
+
+export function costOf(packing: Packing, { costs }: Problem): number {
+  return packing.reduce((sum, { pattern, times }) => sum + times * (costs[pattern.stock] as number), 0);
+}

@@ -1,0 +1,171 @@
+import { ColumnPool } from './column-pool.ts';
+import { type CountCut, cheapestCounts, cutOf, fulfills } from './count-cuts.ts';
+import { dive } from './dive.ts';
+import { packExactly } from './exact-packing.ts';
+import { costOf, type Packing, type Problem } from './problem.ts';
+import { seeded } from './random.ts';
+import { type Relaxed, relax } from './relaxation.ts';
+import { cutOneByOne } from './sequential.ts';
+
+/** How far a search has come. Costs are combined ones (see `Problem.costs`). */
+export interface Progress {
+  readonly packing: Packing | undefined;
+  readonly cost: number;
+  /** No plan costs less; whole. */
+  readonly bound: number;
+  /** Nothing is left to be found out. */
+  readonly done: boolean;
+}
+
+/** Dives tried at one number of boards before all ways are tried. */
+const DIVES = 6;
+const FIRST_STEPS = 3_000;
+
+/**
+ * Searches the cheapest plan, yielding what it knows between small steps.
+ *
+ * 1. A plan by filling board after board; the relaxed program; plans by diving from it.
+ * 2. The cheapest numbers of boards of each stock that no cut rules out; the relaxed program for just these. If
+ *    pieces stay uncovered its worths make a cut that rules these numbers out; so the least cost left rises.
+ * 3. Where all is covered: a plan on just these boards, by diving, then by trying all ways. If there is one it is
+ *    the cheapest of all; if there is none these numbers, and all smaller ones, are impossible.
+ */
+export function* search(problem: Problem): Generator<Progress, Progress> {
+  const random = seeded(1);
+  const pool = new ColumnPool();
+  const free = { demands: problem.demands, limits: problem.available };
+  let best: Packing | undefined;
+  let cost = Number.MAX_SAFE_INTEGER;
+  let bound = 0;
+  const offer = (packing: Packing | undefined) => {
+    const found = packing && costOf(packing, problem);
+    if (!packing || found === undefined || found >= cost) return;
+    best = packing;
+    cost = found;
+  };
+  const progress = (done = false): Progress => ({
+    packing: best,
+    cost,
+    bound: done ? cost : Math.min(bound, cost),
+    done,
+  });
+  if (problem.sizes.length === 0) {
+    best = [];
+    cost = 0;
+    return progress(true);
+  }
+
+  for (const power of [1, 1.04])
+    offer(
+      cutOneByOne(
+        problem,
+        free,
+        problem.sizes.map((size) => size ** power),
+      ),
+    );
+  for (const { pattern } of best ?? []) pool.add(pattern);
+  yield progress();
+
+  const root = yield* working(relax(problem, { ...free, aim: 'cost' }, pool));
+  yield progress();
+  const cuts: CountCut[] = [];
+  for (const duals of [problem.sizes, root.duals]) {
+    const cut = cutOf(problem, duals);
+    if (cut) cuts.push(cut);
+  }
+  offer(cutOneByOne(problem, free, root.duals));
+  yield progress();
+  offer(yield* working(dive(problem, { ...free, aim: 'cost' }, pool, { random, stray: 0 }, root)));
+  yield progress();
+
+  const impossible: (readonly number[])[] = [];
+  /** Numbers of boards that could not be decided yet, with the least cost they stand for. */
+  let undecided: { counts: readonly number[]; cost: number; steps: number; relaxed: Relaxed }[] = [];
+  for (;;) {
+    const open = [...impossible, ...undecided.map(({ counts }) => counts)];
+    const found = cheapestCounts(problem, cuts, open, cost);
+    undecided = undecided.filter((one) => one.cost < cost);
+    const least = Math.min(...undecided.map((one) => one.cost));
+    if (found.kind === 'unfinished') {
+      bound = Math.max(bound, Math.min(found.bound, least));
+      offer(yield* working(dive(problem, { ...free, aim: 'cost' }, pool, { random, stray: 0.3 })));
+      yield progress();
+      continue;
+    }
+    bound = Math.max(bound, Math.min(found.kind === 'found' ? found.cheapest.cost : cost, least));
+    yield progress(found.kind === 'none' && undecided.length === 0);
+    if (found.kind === 'none') {
+      if (undecided.length === 0) return progress(true);
+      yield* decideOne();
+      continue;
+    }
+    const { counts } = found.cheapest;
+    const relaxed = yield* working(
+      relax(problem, { demands: problem.demands, limits: counts, aim: 'fit' }, pool),
+    );
+    const cut = relaxed.uncovered > 1e-7 ? cutOf(problem, relaxed.duals) : undefined;
+    if (cut && !fulfills(cut, counts)) {
+      cuts.push(cut);
+      continue;
+    }
+    const packing = yield* packOn(counts, relaxed, DIVES);
+    if (packing) {
+      offer(packing);
+      continue;
+    }
+    undecided.push({ counts, cost: found.cheapest.cost, steps: FIRST_STEPS, relaxed });
+    yield* decideOne();
+  }
+
+  /** Goes on with something long, telling what is known at each of its steps. */
+  function* working<T>(work: Generator<undefined, T>): Generator<Progress, T> {
+    for (;;) {
+      const { done, value } = work.next();
+      if (done) return value as T;
+      yield progress();
+    }
+  }
+
+  /** Whole boards from the relaxed program on just these. */
+  function* packOn(
+    counts: readonly number[],
+    relaxed: Relaxed,
+    dives: number,
+  ): Generator<Progress, Packing | undefined> {
+    for (let i = 0; i < dives; i++) {
+      const stray = i === 0 ? 0 : 0.15 * i;
+      const cover = { demands: problem.demands, limits: counts, aim: 'fit' } as const;
+      const packing = yield* working(
+        dive(problem, cover, pool, { random, stray }, i === 0 ? relaxed : undefined),
+      );
+      if (packing) return packing;
+      const noisy = Array.from(
+        relaxed.duals,
+        (dual, j) => (dual + 0.01 * (problem.sizes[j] as number)) * (1 + 0.1 * (random() - 0.5)),
+      );
+      const other = cutOneByOne(problem, { demands: problem.demands, limits: counts }, noisy);
+      if (other) return other;
+      yield progress();
+    }
+    return undefined;
+  }
+
+  /** Tries all ways on the cheapest numbers of boards not decided yet, for a while. */
+  function* decideOne(): Generator<Progress, void> {
+    undecided.sort((a, b) => a.cost - b.cost || a.steps - b.steps);
+    const one = undecided[0];
+    if (!one) return;
+    const { counts, relaxed } = one;
+    const answer = yield* working(packExactly(problem, counts, cuts, one.steps));
+    if (answer.kind === 'unfinished') {
+      const packing = yield* packOn(counts, relaxed, 2);
+      offer(packing);
+      if (packing) undecided.shift();
+      else one.steps *= 3;
+      return;
+    }
+    undecided.shift();
+    if (answer.kind === 'packed') offer(answer.packing);
+    else impossible.push(counts);
+  }
+}
