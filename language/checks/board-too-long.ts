@@ -55,6 +55,8 @@ function stockOf(run: RunLayout): ReadonlyMap<Stock, Ticks> {
   const all: (Stock | undefined)[] = [
     spec.post.value,
     spec.rail?.value,
+    spec.stiffeners?.stock.value,
+    spec.collars?.stock.value,
     ...spec.gates.flatMap((gate) => [gate.post.value, gate.frame.value, gate.brace?.value]),
     ...[spec.infill, ...spec.gates.map((gate) => gate.infill)].flatMap((infill) => [
       infill.cleat?.value,

@@ -2,7 +2,7 @@ import { lowestGround } from '../model/index.ts';
 import { formatLength, spellLength, type Ticks } from '../units/index.ts';
 import { JOB, type RunCheck } from './define.ts';
 
-/** Higher than the job allows, from the lowest ground within each bay to the top of its posts and slats. */
+/** Higher than the job allows, from the lowest ground within each bay to the top of its posts and their caps. */
 export const heightOverLimit: RunCheck = {
   kind: {
     code: 'height-over-limit',
@@ -20,7 +20,11 @@ export const heightOverLimit: RunCheck = {
     for (const { number, from, to } of run.bays) {
       const reach = run.reach.get(number);
       if (!reach) continue;
-      const height = reach[1] + run.spec.tops.value - lowestGround(run.groundLine, from, to);
+      const height =
+        reach[1] +
+        run.spec.tops.value +
+        (run.spec.caps?.value.thickness.value ?? 0) -
+        lowestGround(run.groundLine, from, to);
       if (height > limit.value && (!worst || height > worst.height)) worst = { bay: number, height };
     }
     if (!worst) return [];

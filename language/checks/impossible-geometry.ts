@@ -142,5 +142,17 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
       }
     },
   },
+  'stiffeners-no-room': {
+    message: (a) =>
+      `Bay ${a.bay} is ${a.clear} clear; its stiffeners and cleats need ${a.needs}. Ask for fewer, or set the posts farther apart.`,
+  },
+  'collar-no-room': {
+    message: (a) =>
+      `The collar at the ${a.end} of post ${a.post} needs ${a.needs}; there is ${a.room} ${
+        a.end === 'top'
+          ? 'above the slats. Raise the posts with `tops`'
+          : 'below the slats. Raise the `bottom`'
+      }, or use a narrower board.`,
+  },
   'pieces-overlap': { message: (a) => `${a.first} and ${a.second} are in the same place.` },
 });

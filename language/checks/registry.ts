@@ -11,6 +11,7 @@ import { gapTooWide } from './gap-too-wide.ts';
 import { clearanceHigh, clearanceLow } from './ground-clearance.ts';
 import { heightOverLimit } from './height-over-limit.ts';
 import { impossibleGeometry } from './impossible-geometry.ts';
+import { jointUnsupported } from './joint-unsupported.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
 import { nominalSize } from './nominal-size.ts';
 import { overlapSmall } from './overlap-small.ts';
@@ -39,6 +40,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   heightOverLimit,
   stepBreaksLines,
   leafTooWide,
+  jointUnsupported,
   overlapSmall,
   patternOpen,
   postMovedForObstacle,

@@ -25,6 +25,8 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
           return `The ${a.what} begins at ${a.size} and ends at ${a.limit}. Write the smaller length first.`;
         case 'not-narrower':
           return `The ${a.what} is ${a.size}, which is not narrower than the ${a.limit} it is ripped from.`;
+        case 'not-thinner':
+          return `The ${a.what} is ${a.size}; the cap is ${a.limit} at its thickest. Write a thinner ${a.what}.`;
         case 'over-100':
           return `The ${a.what} is ${a.size} %. Write a share from 0 to 100 %.`;
       }

@@ -8,7 +8,7 @@ import type { Silhouette } from './project.ts';
 import type { Group, Hit, Style } from './view.ts';
 
 /** What carries the slats is told in thin dashes where it lies behind them; the rest is left out where hidden. */
-const TOLD_WHEN_HIDDEN: ReadonlySet<Role> = new Set<Role>(['post', 'rail', 'stile', 'brace']);
+const TOLD_WHEN_HIDDEN: ReadonlySet<Role> = new Set<Role>(['post', 'rail', 'stiffener', 'stile', 'brace']);
 
 /** Pieces with their hidden lines drawn: all that carries slats. */
 export function carriesSlats(piece: Piece): boolean {
@@ -148,6 +148,11 @@ function styleOf(piece: Piece): Style {
       return piece.cut.ripped ? 'slat-cut' : 'slat';
     case 'stile':
       return 'frame';
+    case 'cap':
+    case 'collar':
+      return 'trim';
+    case 'stiffener':
+      return 'rail';
     case 'rail':
       return piece.gate === undefined ? 'rail' : 'frame';
     default:

@@ -6,6 +6,7 @@ const MOST_LISTED = 5;
 
 const NAME_OF: Readonly<Record<NameKind, string>> = {
   stock: 'the name of stock',
+  cap: 'the name of a cap',
   material: 'the name of a material',
   pattern: 'the name of a pattern',
   run: 'the name of a run',

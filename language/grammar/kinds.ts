@@ -2,7 +2,16 @@ import type { AstNode } from 'langium';
 import type { Use } from './generated/ast.ts';
 
 /** What a name can stand for. Each kind has names of its own; all stock shares one set. */
-export type NameKind = 'stock' | 'material' | 'pattern' | 'run' | 'gate' | 'viewer' | 'place' | 'parameter';
+export type NameKind =
+  | 'stock'
+  | 'cap'
+  | 'material'
+  | 'pattern'
+  | 'run'
+  | 'gate'
+  | 'viewer'
+  | 'place'
+  | 'parameter';
 
 const KIND_OF_TYPE: Readonly<Record<string, NameKind>> = {
   Board: 'stock',
@@ -12,6 +21,7 @@ const KIND_OF_TYPE: Readonly<Record<string, NameKind>> = {
   Cleat: 'stock',
   Stock: 'stock',
   ParameterSource: 'stock',
+  Cap: 'cap',
   Material: 'material',
   Pattern: 'pattern',
   Run: 'run',

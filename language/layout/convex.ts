@@ -1,7 +1,7 @@
 import type { Solid, Vec3 } from './piece.ts';
 
 /** Corners of the six faces of a solid, going round each. */
-const FACES = [
+const BOX_FACES = [
   [0, 1, 2, 3],
   [4, 5, 6, 7],
   [0, 1, 5, 4],
@@ -11,13 +11,38 @@ const FACES = [
 ] as const;
 
 /** Edges that differ in direction: along the grain, and round both ends. */
-const EDGES = [
+const BOX_EDGES = [
   [0, 4],
   [0, 1],
   [0, 3],
   [4, 5],
   [4, 7],
 ] as const;
+
+type Quad = readonly [number, number, number, number];
+type Line = readonly [number, number];
+
+/** Faces and edges of a solid of rings of four corners, one over the other. */
+const ringFaces = (rings: number): readonly Quad[] => [
+  [0, 1, 2, 3],
+  ...Array.from({ length: rings - 1 }, (_, ring) =>
+    [0, 1, 2, 3].map((side): Quad => sideOf(ring, side)),
+  ).flat(),
+  [4 * rings - 4, 4 * rings - 3, 4 * rings - 2, 4 * rings - 1],
+];
+const sideOf = (ring: number, side: number): Quad => {
+  const [a, b] = [4 * ring + side, 4 * ring + ((side + 1) % 4)];
+  return [a, b, b + 4, a + 4];
+};
+const ringEdges = (rings: number): readonly Line[] =>
+  ringFaces(rings).flatMap((face) => face.map((from, at): Line => [from, face[(at + 1) % 4] ?? from]));
+
+const HIPPED_FACES = ringFaces(3);
+const HIPPED_EDGES = ringEdges(3);
+const facesFor = ({ vertices }: Pick<Body, 'vertices'>): readonly Quad[] =>
+  vertices.length > 8 ? HIPPED_FACES : BOX_FACES;
+const edgesFor = ({ vertices }: Pick<Body, 'vertices'>): readonly Line[] =>
+  vertices.length > 8 ? HIPPED_EDGES : BOX_EDGES;
 
 /** A flat face with its outward unit normal and where its plane is along that. */
 export interface Face {
@@ -74,8 +99,8 @@ export function depthOfOverlap(a: Body, b: Body): number {
 
 function separatingAxes(a: Body, b: Body): Vec3[] {
   const axes = [...facesOf(a), ...facesOf(b)].map(({ normal }) => normal);
-  for (const p of EDGES) {
-    for (const q of EDGES) {
+  for (const p of edgesFor(a)) {
+    for (const q of edgesFor(b)) {
       const axis = unit(cross(edge(a, p), edge(b, q)));
       if (axis) axes.push(axis);
     }
@@ -95,9 +120,10 @@ function shadow({ vertices }: Body, axis: Vec3): readonly [number, number] {
 }
 
 /** The faces of a body. One with no area has no normal and is left out. */
-export function facesOf({ vertices }: Body): Face[] {
+export function facesOf(body: Body): Face[] {
+  const { vertices } = body;
   const middle = scaled(vertices.reduce(plus, [0, 0, 0]), 1 / vertices.length);
-  return FACES.flatMap((face): Face[] => {
+  return facesFor(body).flatMap((face): Face[] => {
     const [p, q, r, s] = face.map((index) => vertices[index] as Vec3) as [Vec3, Vec3, Vec3, Vec3];
     // Of the diagonals, so that no single short edge decides the direction.
     const square = unit(cross(minus(r, p), minus(s, q)));

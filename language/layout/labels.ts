@@ -7,10 +7,29 @@ import { twoDigits } from './names.ts';
 //   B2-B07   the same on the back, where both faces have slats (B2-BT for trim)
 //   B2-T     trim board
 //   B2-RT    rail at the top (RB at the bottom)
+//   B2-SF1   first stiffener from the left, on the front (SB1 on the back)
+//   P3-CAP   its cap
+//   P3-BL    collar at the bottom, on the left (TF at the top, in front)
 //   B2-CLF   cleat at the left, on the front (CRB at the right, on the back; CT, CB at top and bottom)
 //   G1-..    the same for the leaf of the first gate from station 0, and
 //   G1-SH    stile at the hinges (SL at the latch)
 //   G1-BR    brace
+
+export function stiffenerLabel(panel: string, number: number, face: 'front' | 'back'): string {
+  return `${panel}-S${initial(face)}${number}`;
+}
+
+export function capLabel(post: string): string {
+  return `${post}-CAP`;
+}
+
+export function collarLabel(
+  post: string,
+  end: 'bottom' | 'top',
+  side: 'front' | 'back' | 'left' | 'right',
+): string {
+  return `${post}-${initial(end)}${initial(side)}`;
+}
 
 export function postLabel(number: number): string {
   return `P${number}`;

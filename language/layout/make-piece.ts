@@ -27,6 +27,8 @@ export interface Shape {
   readonly thickness: Ticks;
   /** The second end lies beyond the first at every corner of the section. */
   readonly ends: readonly [End, End];
+  /** Square-ended, with a slope on all four sides up to a ridge or a point; `edge` thick at the rim. */
+  readonly hip?: { readonly edge: Ticks };
 }
 
 const SQUARE: EndCut = { miter: 0, bevel: 0 };
@@ -52,21 +54,37 @@ export function makePiece(about: About, shape: Shape): Piece {
     course: about.course,
     side: about.side,
     cut: cutOf(shape, starts, stops),
-    solid: {
-      vertices: [
-        corner(shape, starts[0], 0, 0),
-        corner(shape, starts[1], width, 0),
-        corner(shape, starts[2], width, thickness),
-        corner(shape, starts[3], 0, thickness),
-        corner(shape, stops[0], 0, 0),
-        corner(shape, stops[1], width, 0),
-        corner(shape, stops[2], width, thickness),
-        corner(shape, stops[3], 0, thickness),
-      ],
-    },
+    solid: shape.hip
+      ? hippedSolid(shape, shape.hip.edge)
+      : {
+          vertices: [
+            corner(shape, starts[0], 0, 0),
+            corner(shape, starts[1], width, 0),
+            corner(shape, starts[2], width, thickness),
+            corner(shape, starts[3], 0, thickness),
+            corner(shape, stops[0], 0, 0),
+            corner(shape, stops[1], width, 0),
+            corner(shape, stops[2], width, thickness),
+            corner(shape, stops[3], 0, thickness),
+          ],
+        },
     supports: about.supports,
     from: about.from,
   };
+}
+
+/** Alike slopes on all sides meet over the middle of the shorter. */
+function hippedSolid(shape: Shape, edge: Ticks): Piece['solid'] {
+  const { width, thickness, ends } = shape;
+  const length = ends[1].at - ends[0].at;
+  const inset = Math.min(width, length) / 2;
+  const ring = (rise: number, by: number): Vec3[] => [
+    corner(shape, ends[0].at + by, by, rise),
+    corner(shape, ends[1].at - by, by, rise),
+    corner(shape, ends[1].at - by, width - by, rise),
+    corner(shape, ends[0].at + by, width - by, rise),
+  ];
+  return { vertices: [...ring(0, 0), ...ring(edge, 0), ...ring(thickness, inset)] };
 }
 
 type Corners = readonly [number, number, number, number];
@@ -98,8 +116,13 @@ function cutOf(shape: Shape, starts: Corners, stops: Corners): Cut {
     ripped: shape.ripped,
     longPoint: wholeBelow(long),
     shortPoint: Math.max(0, wholeBelow(short)),
+    ...(shape.hip ? { hip: { edge: shape.hip.edge, slope: slopeOf(shape, shape.hip.edge) } } : {}),
     ends: square ? SQUARE_ENDS : [anglesOf(first), anglesOf(second)],
   };
+}
+
+function slopeOf({ width, thickness, ends }: Shape, edge: Ticks): number {
+  return degrees(Math.atan((thickness - edge) / (Math.min(width, ends[1].at - ends[0].at) / 2)));
 }
 
 /** Down to a whole tick; a millionth of one is what floats may lose. */

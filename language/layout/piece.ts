@@ -4,7 +4,17 @@ import type { Ticks } from '../units/index.ts';
 /** A point in the run's frame, in ticks: x along from station 0, y through toward the back, z up from the datum. */
 export type Vec3 = readonly [x: number, y: number, z: number];
 
-export type Role = 'post' | 'slat' | 'cleat' | 'rail' | 'stile' | 'brace' | 'trim';
+export type Role =
+  | 'post'
+  | 'slat'
+  | 'cleat'
+  | 'rail'
+  | 'stile'
+  | 'brace'
+  | 'trim'
+  | 'stiffener'
+  | 'cap'
+  | 'collar';
 
 /**
  * One end of a piece: angles in degrees from a square cut. Positive where the end leans forward along
@@ -31,11 +41,15 @@ export interface Cut {
   /** The length that all of the section has in common; equal to the long point when both ends are square. */
   readonly shortPoint: Ticks;
   readonly ends: readonly [EndCut, EndCut];
+  /** Of a hipped cap: thickness left at the rim, and degrees that its four slopes rise. */
+  readonly hip?: { readonly edge: Ticks; readonly slope: number };
 }
 
 /**
- * A convex solid with eight corners. Corners 0 to 3 are one end, 4 to 7 the other, in the same order,
+ * A convex solid. A straight piece has eight corners: corners 0 to 3 are one end, 4 to 7 the other, in the same order,
  * so that edges 0-4, 1-5, 2-6 and 3-7 run along the grain; 0-1 is the width and 0-3 the thickness.
+ * A hipped cap has twelve, in rings of four from below: its underside, its rim, and its ridge or point, where
+ * corners coincide.
  */
 export interface Solid {
   readonly vertices: readonly Vec3[];

@@ -70,6 +70,10 @@ export interface GeometryArgs {
     corner: string;
     why: 'inside' | 'mixed' | 'straight' | 'cut' | 'sharp';
   };
+  /** Stiffeners and what stands at the posts take more than the bay. */
+  'stiffeners-no-room': { bay: number; clear: string; needs: string };
+  /** Slats or rails stand where a collar goes round the post. */
+  'collar-no-room': { end: 'bottom' | 'top'; post: number; room: string; needs: string };
   /** Two pieces are in one place. */
   'pieces-overlap': { first: string; second: string };
 }

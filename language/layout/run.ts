@@ -1,6 +1,7 @@
 import { groundLine, type Problem, type RunSpec } from '../model/index.ts';
 import { alternateProblem } from './alternate-boards.ts';
 import { bayProblems, planBay } from './bay-panel.ts';
+import { dressPosts } from './dress-posts.ts';
 import { fillBays, type Infills } from './fill-bays.ts';
 import { type Stand, standsOf } from './follow-ground.ts';
 import { planLeaf } from './gate-leaf.ts';
@@ -16,6 +17,7 @@ import { borrowedPost, embedOf, postPieces, standingPosts } from './post-pieces.
 import { type PlacedBay, type PlacedPosts, placePosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { sizeProblems } from './sizes.ts';
+import { stiffen } from './stiffeners.ts';
 
 /**
  * Lays out one run: posts and bays first, then what fills them, then posts as long as that needs. Pure; the
@@ -53,6 +55,8 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Jo
     (most, { embed }) => (embed.value > most.value ? embed : most),
     embedOf(spec, 0),
   );
+  const standing = postPieces(spec, posts);
+  const dressing = dressPosts(spec, posts, placed.bays, content.reach);
   return {
     ...bare(spec, hash, joints),
     sound: true,
@@ -64,8 +68,8 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Jo
     postTop: Math.max(...posts.map((post) => post.z[1])),
     embed: deepest,
     ...content,
-    problems: [...groundProblems(spec), ...placed.clashes, ...content.problems],
-    pieces: [...postPieces(spec, posts), ...content.pieces],
+    problems: [...groundProblems(spec), ...placed.clashes, ...content.problems, ...dressing.problems],
+    pieces: [...standing, ...dressing.pieces, ...content.pieces],
     borrowed: joints.start ? [borrowedPost(spec, joints.start)] : [],
   };
 }
@@ -119,7 +123,9 @@ function fillAll(
       const plan = planBay(spec, placed, stand.filled, stand.z);
       pieces.push(...plan.rails);
       openings.push(...plan.openings);
-      panels.push(...plan.panels);
+      const stiff = stiffen(spec, placed, plan.panels.flatMap(panelPieces));
+      problems.push(...stiff.problems);
+      for (const piece of stiff.pieces) pieces.push(piece);
       courses.set(placed.bay.number, stand.filled.courses);
     }
   }

@@ -43,6 +43,18 @@ export function sizeProblems(spec: RunSpec): readonly Problem[] {
   if (spec.embed) gap('embed', spec.embed);
   gap('tops', spec.tops);
   if (spec.rail) flat(spec.rail.value);
+  if (spec.stiffeners) {
+    flat(spec.stiffeners.stock.value);
+    if (spec.stiffeners.apart) sized('space between stiffeners', spec.stiffeners.apart);
+  }
+  if (spec.collars) flat(spec.collars.stock.value);
+  if (spec.caps) {
+    const cap = spec.caps.value;
+    sized(`thickness of ${cap.name}`, cap.thickness);
+    gap(`edge of ${cap.name}`, cap.edge);
+    gap(`overhang of ${cap.name}`, cap.overhang);
+    for (const size of [cap.along, cap.through]) if (size) sized(`size of ${cap.name}`, size);
+  }
   infill(spec.infill);
   if (!Number.isSafeInteger(spec.ground.value)) tell('ground', spec.ground.origin);
   if (!isSize(spec.measure.step)) tell('measure', spec.origin);

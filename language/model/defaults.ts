@@ -34,6 +34,8 @@ export const DEFAULT_MOUNTING: Mounting = { kind: 'between' };
 export const DEFAULT_GATE_MOUNTING: Mounting = { kind: 'face', face: 'front' };
 /** A repeat is cut short only where the text says so. */
 export const DEFAULT_END: EndRule = { kind: 'whole' };
+/** A cap is a plain board unless it says otherwise. */
+export const DEFAULT_CAP: 'flat' | 'hipped' = 'flat';
 export const DEFAULT_SIDE = 'front';
 export const DEFAULT_MATERIAL: MaterialKind = 'wood';
 /** Where a pattern's top edge goes when it is turned upright and nothing else is said. */

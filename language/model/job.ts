@@ -61,6 +61,38 @@ export interface PostStock extends StockBase {
 
 export type Stock = FlatStock | PostStock;
 
+/** What a post wears on its top. */
+export interface CapStock {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly material?: Material;
+  readonly shape: Sourced<'flat' | 'hipped'>;
+  /** At its highest. */
+  readonly thickness: Sourced<Ticks>;
+  /** Thickness at the rim of a hipped one, where its four slopes begin. */
+  readonly edge: Sourced<Ticks>;
+  /** Past the post on every side; not for a size of its own. */
+  readonly overhang: Sourced<Ticks>;
+  readonly along?: Sourced<Ticks>;
+  readonly through?: Sourced<Ticks>;
+}
+
+/** Strips across the slats of every bay of a run. */
+export interface StiffenerSpec {
+  readonly stock: Sourced<FlatStock>;
+  /** Greatest clear span they leave; one at the middle of each bay when left out. */
+  readonly apart?: Sourced<Ticks>;
+  readonly faces: readonly ('front' | 'back')[];
+  readonly origin: Origin;
+}
+
+/** Four mitered pieces round each post. */
+export interface CollarSpec {
+  readonly stock: Sourced<FlatStock>;
+  readonly ends: readonly ('bottom' | 'top')[];
+  readonly origin: Origin;
+}
+
 /** The closing rule: which slat may be the last. */
 export type EndRule =
   | { readonly kind: 'whole' }
@@ -227,6 +259,9 @@ export interface RunSpec {
   readonly slope?: Sourced<Slope>;
   /** Carries upright slats, at top and bottom of each bay. */
   readonly rail?: Sourced<FlatStock>;
+  readonly stiffeners?: StiffenerSpec;
+  readonly caps?: Sourced<CapStock>;
+  readonly collars?: CollarSpec;
   readonly infill: InfillSpec;
   readonly gates: readonly GateSpec[];
   readonly placement?: Placement;

@@ -30,7 +30,14 @@ export interface ProblemArgs {
   readonly 'impossible-size': {
     readonly what: string;
     readonly size: string;
-    readonly reason: 'zero' | 'too-long' | 'low-over-high' | 'not-narrower' | 'over-100';
+    readonly reason:
+      | 'zero'
+      | 'too-long'
+      | 'low-over-high'
+      | 'not-narrower'
+      | 'not-thinner'
+      | 'not-thinner'
+      | 'over-100';
     readonly limit: string;
   };
   /** A count that is no whole number, too small or too large. */

@@ -3,6 +3,7 @@ import { isStock } from '../grammar/index.ts';
 import type { BrokenRun, Job, RunSpec } from './job.ts';
 import { pickStatements } from './pick-statements.ts';
 import { readDecisions } from './read-decisions.ts';
+import { tellCaps } from './read-dressing.ts';
 import { readLength } from './read-length.ts';
 import { readMaterial } from './read-material.ts';
 import { readMeasure } from './read-measure.ts';
@@ -43,6 +44,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     if (element.$type === 'Pattern') readPattern(reader, element, NO_BINDINGS);
     return isStock(element) ? (readStock(reader, element) ?? []) : [];
   });
+  tellCaps(reader);
   const runs = readRuns(reader, later);
   const job = {
     uri: context.uri,

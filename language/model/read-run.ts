@@ -4,6 +4,7 @@ import type { BrokenRun, GateSpec, InfillSpec, RunSpec, Sourced } from './job.ts
 import { statedOrOnly } from './only-stock.ts';
 import { orAssumed } from './or-assumed.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
+import { readDressing } from './read-dressing.ts';
 import { type ReadFill, readFill } from './read-fill.ts';
 import { readFlip } from './read-flip.ts';
 import { readGate } from './read-gate.ts';
@@ -96,6 +97,7 @@ function readOwn(
     ...ground,
     ...(upright && rail ? { rail } : {}),
     infill,
+    ...readDressing(reader, pick, infill),
     ...readPlacement(reader, node, pick),
     ...readNoHoles(reader, node),
     measure: reader.measure,

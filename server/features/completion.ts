@@ -159,7 +159,12 @@ function rank(type: string, { container, property }: ReferenceInfo): number {
   if (at === 'PostsStatement' || at === 'GatePosts') return type === 'Post' ? 0 : 9;
   if (type === 'Post') return 9;
   if (at === 'CleatsStatement') return type === 'Cleat' ? 0 : 2;
-  if (at === 'RailsStatement' || at === 'FrameStatement' || at === 'BraceStatement')
+  if (
+    at === 'RailsStatement' ||
+    at === 'FrameStatement' ||
+    at === 'BraceStatement' ||
+    at === 'StiffenersStatement'
+  )
     return type === 'Rail' ? 0 : 2;
   if (at === 'Rip' && property === 'parent') return type === 'Board' ? 0 : 2;
   if (type === 'Rail' || type === 'Cleat') return 2;

@@ -8,6 +8,7 @@ export class SlatNodeKinds implements NodeKindProvider {
   getSymbolKind(node: AstNode | AstNodeDescription): SymbolKind {
     switch (nameKindOf(typeOf(node)) ?? typeOf(node)) {
       case 'stock':
+      case 'cap':
         return SymbolKind.Struct;
       case 'material':
         return SymbolKind.Constant;
@@ -29,6 +30,7 @@ export class SlatNodeKinds implements NodeKindProvider {
   getCompletionItemKind(node: AstNode | AstNodeDescription): CompletionItemKind {
     switch (nameKindOf(typeOf(node))) {
       case 'stock':
+      case 'cap':
         return CompletionItemKind.Struct;
       case 'material':
         return CompletionItemKind.Constant;

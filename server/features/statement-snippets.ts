@@ -248,6 +248,24 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   ],
   CleatsStatement: [one('cleats', 'cleats []', 'hold slats that stand between')],
   RailsStatement: [one('rails', 'rails []', 'carry upright slats')],
+  Cap: [
+    one(
+      'cap',
+      `cap [name] {
+  [flat|hipped]    thickness [1"~25 mm]    overhang [1/2"~12 mm]
+}`,
+      'what posts wear on top',
+    ),
+  ],
+  CapShape: [one('flat', 'flat', 'a plain board'), one('hipped', 'hipped', 'a slope on all four sides')],
+  CapEdge: [one('edge', 'edge [1/2"~12 mm]', 'thickness at the rim of a hipped cap')],
+  Overhang: [one('overhang', 'overhang [1/2"~12 mm]', 'past the post on every side')],
+  StiffenersStatement: [
+    one('stiffener', 'stiffener []', 'one across the slats at the middle of each bay'),
+    one('stiffeners', "stiffeners [board], at most [3'~900 mm] apart", 'as many as keep a span'),
+  ],
+  CapsStatement: [one('caps', 'caps []', 'on every post')],
+  CollarsStatement: [one('collars', 'collars [board] at [bottom|top]', 'mitered trim round each post')],
   EndGap: [one('end gap', 'end gap [1/8"~3 mm]', 'at each end of a slat')],
   FillStatement: [one('fill', 'fill []', 'the pattern it is filled with')],
   FlipStatement: [

@@ -1,0 +1,106 @@
+import type { Problem, RunSpec, ScreenFace } from '../model/index.ts';
+import { formatLength, roundToStep, type Ticks } from '../units/index.ts';
+import type { Range } from './infill.ts';
+import { bayLabel, stiffenerLabel } from './labels.ts';
+import { type Block, makeBoard } from './make-board.ts';
+import type { Piece } from './piece.ts';
+import type { PlacedBay } from './posts.ts';
+import { geometryProblem } from './problems.ts';
+
+/**
+ * The pieces of a bay with its stiffeners: strips across the slats, as long as the infill is high (upright: as
+ * the bay is wide), on its outermost slats of a face. A slat thinner than the thickest may not touch them; those
+ * that do are held by them.
+ */
+export function stiffen(
+  spec: RunSpec,
+  { bay }: PlacedBay,
+  pieces: readonly Piece[],
+): { readonly pieces: readonly Piece[]; readonly problems: readonly Problem[] } {
+  const { stiffeners, measure } = spec;
+  const slats = pieces.filter(({ role }) => role === 'slat' || role === 'trim');
+  if (!stiffeners || slats.length === 0) return { pieces, problems: [] };
+  const { upright } = spec.infill.flip;
+  const { name, width, thickness } = stiffeners.stock.value;
+  const long = upright ? 2 : 0;
+  // Level slats reach over the posts beside the bay; what is between the posts counts.
+  const room: Range = upright ? reachOf(slats, 2) : [bay.from, bay.to];
+  const across: Range = upright ? [bay.from, bay.to] : reachOf(slats, 2);
+  const clear = room[1] - room[0];
+  const count = countIn(clear, width.value, stiffeners.apart?.value);
+  const held = pieces
+    .filter(({ role }) => role === 'cleat')
+    .reduce((most, piece) => Math.max(most, size(reachOf([piece], long))), 0);
+  const needs = count * width.value + 2 * held;
+  if (needs >= clear) {
+    const args = { bay: bay.number, clear: shown(clear), needs: shown(needs) };
+    return { pieces, problems: [geometryProblem('stiffeners-no-room', stiffeners.origin, args)] };
+  }
+  const free = (clear - count * width.value) / (count + 1);
+  const made = stiffeners.faces.flatMap((face) => {
+    const plane = slats.reduce(
+      (at, slat) => (face === 'front' ? Math.min(at, depthOf(slat)[0]) : Math.max(at, depthOf(slat)[1])),
+      face === 'front' ? Infinity : -Infinity,
+    );
+    const y: Range = face === 'front' ? [plane - thickness.value, plane] : [plane, plane + thickness.value];
+    return Array.from({ length: count }, (_, index): Piece => {
+      const at = room[0] + roundToStep((index + 1) * free + index * width.value, measure.step);
+      const own: Range = [at, at + width.value];
+      const block: Block = upright ? { x: across, y, z: own } : { x: own, y, z: across };
+      return makeBoard(
+        {
+          key: `${bay.key}/stiffener-${face}-${index + 1}`,
+          label: stiffenerLabel(bayLabel(bay.number), index + 1, face),
+          role: 'stiffener',
+          run: spec.name,
+          bay: bay.number,
+          side: face,
+          supports: slats.filter((slat) => touches(slat, block, plane, face)).map(({ key }) => key),
+          from: [stiffeners.origin, stiffeners.stock.value.origin, spec.origin],
+        },
+        { name },
+        !upright,
+        block,
+      );
+    });
+  });
+  const holding = new Map<string, string[]>();
+  for (const { key, supports } of made)
+    for (const slat of supports) holding.set(slat, [...(holding.get(slat) ?? []), key]);
+  const kept = pieces.map((piece): Piece => {
+    const more = holding.get(piece.key);
+    return more ? { ...piece, supports: [...piece.supports, ...more] } : piece;
+  });
+  return { pieces: [...kept, ...made], problems: [] };
+
+  function shown(ticks: Ticks): string {
+    return formatLength(ticks, measure);
+  }
+}
+
+/** As few as leave no clear span over `apart`; one when that is not stated. */
+function countIn(clear: Ticks, width: Ticks, apart: Ticks | undefined): number {
+  return apart === undefined ? 1 : Math.max(0, Math.ceil((clear - apart) / (apart + width)));
+}
+
+function touches(slat: Piece, { x, z }: Block, plane: Ticks, face: ScreenFace): boolean {
+  return (
+    depthOf(slat)[face === 'front' ? 0 : 1] === plane &&
+    shares(reachOf([slat], 0), x) &&
+    shares(reachOf([slat], 2), z)
+  );
+}
+
+const shares = (a: Range, b: Range): boolean => Math.min(a[1], b[1]) > Math.max(a[0], b[0]);
+const size = ([low, high]: Range): Ticks => high - low;
+const depthOf = (piece: Piece): Range => reachOf([piece], 1);
+
+function reachOf(pieces: readonly Piece[], axis: 0 | 1 | 2): Range {
+  let [low, high] = [Infinity, -Infinity];
+  for (const { solid } of pieces)
+    for (const vertex of solid.vertices) {
+      low = Math.min(low, vertex[axis]);
+      high = Math.max(high, vertex[axis]);
+    }
+  return [low, high];
+}
