@@ -91,7 +91,7 @@ function fillAll(
   const pieces: Piece[] = [];
   const leaves: Leaf[] = [];
   const fits: FitResult[] = infills.all.map(({ result }) => result);
-  const panels: Panel[] = [];
+  const slats: Piece[] = [];
   let gates = 0;
   let count = ofBays;
   for (const placed of bays) {
@@ -116,7 +116,7 @@ function fillAll(
       fits.push(plan.fit);
       pieces.push(...plan.frame);
       openings.push(...plan.openings);
-      panels.push(...plan.panels);
+      for (const panel of plan.panels) for (const piece of panelPieces(panel)) slats.push(piece);
       const [first] = plan.panels;
       if (first) courses.set(placed.bay.number, coursesOf(first.lines, first.upright));
     } else if (stand.filled) {
@@ -125,11 +125,11 @@ function fillAll(
       openings.push(...plan.openings);
       const stiff = stiffen(spec, placed, plan.panels.flatMap(panelPieces));
       problems.push(...stiff.problems);
-      for (const piece of stiff.pieces) pieces.push(piece);
+      for (const piece of stiff.pieces) slats.push(piece);
       courses.set(placed.bay.number, stand.filled.courses);
     }
   }
-  for (const panel of panels) for (const piece of panelPieces(panel)) pieces.push(piece);
+  for (const piece of slats) pieces.push(piece);
   return { courses, reach, leaves, pieces, openings, fits, problems };
 }
 
