@@ -8,7 +8,14 @@ import type { Silhouette } from './project.ts';
 import type { Group, Hit, Style } from './view.ts';
 
 /** What carries the slats is told in thin dashes where it lies behind them; the rest is left out where hidden. */
-const TOLD_WHEN_HIDDEN: ReadonlySet<Role> = new Set<Role>(['post', 'rail', 'stiffener', 'stile', 'brace']);
+const TOLD_WHEN_HIDDEN: ReadonlySet<Role> = new Set<Role>([
+  'post',
+  'rail',
+  'stiffener',
+  'collar',
+  'stile',
+  'brace',
+]);
 
 /** Pieces with their hidden lines drawn: all that carries slats. */
 export function carriesSlats(piece: Piece): boolean {
