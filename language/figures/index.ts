@@ -4,6 +4,7 @@
  * Lives here: calculations whose working can be shown. Does not live here: judgment on a figure
  * (checks/), the geometry of pieces (layout/).
  */
+export { type Allotment, allotPieces, type CutPiece, type PlaceToFill, type Reuse } from './allot-pieces.ts';
 export { type BothFaces, bothFaces } from './both-faces.ts';
 export { clearSpan } from './clear-span.ts';
 export { type FaceOverlap, faceOverlap, seeThroughFrom } from './face-overlap.ts';
