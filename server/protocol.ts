@@ -2,9 +2,9 @@
  * What client and server say to each other beyond the language server protocol: the only seam
  * between them. Plain data; no imports but types.
  */
-import type { Delta } from '../language/drawing/index.ts';
+import type { Delta, ViewKind } from '../language/drawing/index.ts';
 
-/** Client to server, request: begin to follow the picture of a document; answers with all of it. */
+/** Client to server, request: begin to follow the picture of a document, or look at other views of it; answers with all of it. */
 export const FollowPicture = 'slatwright/followPicture';
 /** Client to server, notification: the picture is no longer looked at. */
 export const LeavePicture = 'slatwright/leavePicture';
@@ -17,6 +17,11 @@ export const PiecesAt = 'slatwright/piecesAt';
 
 export interface DocumentParams {
   readonly uri: string;
+}
+
+export interface FollowParams extends DocumentParams {
+  /** Which views are looked at: only these are drawn and sent. Without it, those from the front. */
+  readonly kinds?: readonly ViewKind[];
 }
 
 /** A picture as shown: a delta on `base` 0 is the whole of it. */

@@ -1,4 +1,4 @@
-import type { Camera, ToPage } from '../preview-protocol.ts';
+import { type Camera, isShown, type Shown, type ToPage } from '../preview-protocol.ts';
 import { Drawing, penRules } from './canvas/index.ts';
 import type { Host } from './host.ts';
 import { listenToGestures, makePage } from './page/index.ts';
@@ -31,7 +31,12 @@ export function startApp(host: Host, body: HTMLElement): App {
   const saved = host.load();
   let uri = body.dataset.uri ?? saved?.uri ?? '';
   let state: PictureState = NO_PICTURE;
-  let camera: Camera | undefined = saved?.uri === uri && isCamera(saved.camera) ? saved.camera : undefined;
+  const kept = saved?.uri === uri ? saved : undefined;
+  /** What is asked for, and what the picture shows: the same again as soon as it has come. */
+  let show: Shown = isShown(kept?.show) ? kept.show : 'front';
+  let shown = show;
+  const cameras: Partial<Record<Shown, Camera>> = { ...kept?.cameras };
+  let camera = cameraOf(shown);
   /** How the camera was set, while it has not been moved since: it is set again when the pane changes its size. */
   let fits: 'first' | 'whole' | undefined;
   let measured = 0;
@@ -50,7 +55,9 @@ export function startApp(host: Host, body: HTMLElement): App {
     zoomIn: () => zoomMiddle(1.25),
     zoomOut: () => zoomMiddle(0.8),
     fit: fitPicture,
+    show: showViews,
   });
+  page.shows(show);
 
   listenToGestures(svg, {
     zoom,
@@ -62,6 +69,7 @@ export function startApp(host: Host, body: HTMLElement): App {
       drawing.light(new Set(picked ? [picked.piece] : []));
       if (picked) host.send({ type: 'pick', piece: picked.piece });
     },
+    show: showViews,
     hover: inFrame(hover),
     clear: () => drawing.light(new Set()),
   });
@@ -69,6 +77,19 @@ export function startApp(host: Host, body: HTMLElement): App {
     if (!camera || fits === 'whole') fitPicture();
     else if (fits === 'first') lookAgain();
   }).observe(page.pane);
+
+  function cameraOf(views: Shown): Camera | undefined {
+    const known = cameras[views];
+    return isCamera(known) ? known : undefined;
+  }
+
+  function showViews(views: Shown): void {
+    if (views === show && views === shown) return;
+    show = views;
+    page.shows(show);
+    save();
+    host.send({ type: 'show', show });
+  }
 
   function paneSize(): Pane {
     return { width: page.pane.clientWidth, height: page.pane.clientHeight };
@@ -115,9 +136,13 @@ export function startApp(host: Host, body: HTMLElement): App {
   }
 
   const repaint = inFrame(() => camera && drawing.look(camera));
-  const save = afterPause(200, () => host.save({ uri, ...(camera ? { camera } : {}) }));
+  /** At once: a window may be loaded again the moment after. */
+  function save(): void {
+    if (camera) cameras[shown] = camera;
+    host.save({ uri, show, cameras: { ...cameras } });
+  }
 
-  function showPicture({ delta }: Extract<ToPage, { type: 'picture' }>): void {
+  function showPicture({ delta, show: views }: Extract<ToPage, { type: 'picture' }>): void {
     const next = receive(state, delta);
     if (!next) {
       host.send({ type: 'askPicture', version: state.version });
@@ -125,6 +150,11 @@ export function startApp(host: Host, body: HTMLElement): App {
     }
     const started = performance.now();
     state = next;
+    if (views !== shown) {
+      shown = views;
+      camera = cameraOf(shown);
+      fits = undefined;
+    }
     page.notice(state.views.length === 0 ? 'empty' : 'none');
     if (!camera) {
       camera = lookFirst();
@@ -152,6 +182,12 @@ export function startApp(host: Host, body: HTMLElement): App {
       case 'highlight':
         drawing.light(new Set(message.pieces));
         break;
+      case 'show':
+        show = message.show;
+        page.shows(show);
+        save();
+        host.send({ type: 'show', show });
+        break;
       case 'fit':
         fitPicture();
         break;
@@ -161,9 +197,9 @@ export function startApp(host: Host, body: HTMLElement): App {
     }
   }
 
-  host.save({ uri, ...(camera ? { camera } : {}) });
+  save();
   host.listen(take);
-  host.send({ type: 'ready', version: state.version });
+  host.send({ type: 'ready', show, version: state.version });
   return { receive: take };
 }
 
@@ -185,14 +221,5 @@ function inFrame<A extends unknown[]>(act: (...args: A) => void): (...args: A) =
         act(...last);
       });
     waiting = args;
-  };
-}
-
-/** Runs once things have been quiet for a while. */
-function afterPause(milliseconds: number, act: () => void): () => void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  return () => {
-    clearTimeout(timer);
-    timer = setTimeout(act, milliseconds);
   };
 }

@@ -24,6 +24,17 @@ export interface Chain {
   readonly texts: readonly string[];
 }
 
+/** A chain along the top as it runs seen from behind: the very same values, from the other end of `length`. */
+export function turnedChain(one: Chain, length: Ticks): Chain {
+  if (one.side !== 'top') return one;
+  return {
+    ...one,
+    at: one.at.map((t) => length - t).reverse(),
+    marks: [...one.marks].reverse(),
+    texts: [...one.texts].reverse(),
+  };
+}
+
 /** A chain over boundaries in any order; those that fall together count once. `origin` is where the tape starts. */
 export function chain(
   parts: Pick<Chain, 'key' | 'parent' | 'side' | 'kind'>,

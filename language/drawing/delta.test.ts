@@ -56,7 +56,7 @@ const view: fc.Arbitrary<View> = fc
     run: rest.key,
     part: 'run' as const,
     side: 'garden',
-    projection: 'elevation' as const,
+    kind: 'front' as const,
     box: [0, 0, 1, 1] as const,
     letter: 10,
     ...sheetOrder([...groups], [...labels]),

@@ -54,8 +54,8 @@ export function applyDelta(views: readonly View[], delta: Delta): View[] {
 }
 
 function frameOf(view: ViewFrame): ViewFrame {
-  const { key, run, part, title, side, projection, box, letter, stale } = view;
-  return { key, run, part, title, side, projection, box, letter, stale };
+  const { key, run, part, title, side, kind, box, letter, stale } = view;
+  return { key, run, part, title, side, kind, box, letter, stale };
 }
 
 function sameFrame(a: ViewFrame, b: ViewFrame): boolean {
@@ -64,7 +64,7 @@ function sameFrame(a: ViewFrame, b: ViewFrame): boolean {
     a.part === b.part &&
     a.title === b.title &&
     a.side === b.side &&
-    a.projection === b.projection &&
+    a.kind === b.kind &&
     a.letter === b.letter &&
     a.stale === b.stale &&
     a.box.every((n, i) => n === b.box[i])

@@ -138,7 +138,7 @@ it('keeps everything drawn within its box', () => {
 });
 
 it('puts views of one scale on a sheet, none on another, leaves of a run in a row', () => {
-  const views = viewsOf([runByHand(HAND), runByHand({ ...HAND, name: 'lane' })], IMPERIAL);
+  const views = viewsOf([runByHand(HAND), runByHand({ ...HAND, name: 'lane' })], IMPERIAL, ['front']);
   const sheet = arrangeSheet(views);
   const boxes = views.map((view, i) => {
     const place = sheet.places[i];

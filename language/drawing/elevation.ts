@@ -1,6 +1,7 @@
 import type { RunLayout } from '../layout/index.ts';
 import { levelAt } from '../model/index.ts';
 import { type Measure, TICKS_PER_MM, toMm } from '../units/index.ts';
+import { turnedChain } from './chains.ts';
 import { clearanceMarks } from './clearance-marks.ts';
 import { compose } from './compose.ts';
 import { drawChains } from './draw-chains.ts';
@@ -11,23 +12,30 @@ import { leafKey } from './leaf-chains.ts';
 import { bayLeftovers, leafLeftover } from './leftover.ts';
 import { letterFor } from './letter.ts';
 import { obstacleMarks } from './obstacle-marks.ts';
+import type { Part } from './part.ts';
 import { carriesSlats, pieceGroups } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
 import { type Seen, see } from './places.ts';
-import { FROM_FRONT } from './project.ts';
+import { FROM_FRONT, fromBehind } from './project.ts';
 import { remembered } from './remember.ts';
 import { dimensionChains } from './run-chains.ts';
 import { runMarks, stationZero } from './run-marks.ts';
 import { titleBlock } from './title-block.ts';
+import { turnedPart } from './turned-part.ts';
 import type { View } from './view.ts';
 
 /**
- * The run with its gates, seen from its front, dimensioned in `measure`. `letter` is the font size in
+ * The run with its gates, seen from its front or from behind, dimensioned in `measure`. `letter` is the font size in
  * sheet millimeters; when not given it follows from the run's own size (`runLetter`). Remembered for
  * each run laid out.
  */
-export function elevationOf(run: RunLayout, measure: Measure, letter = runLetter(run)): View {
-  return remembered(run, 'elevation', measure, letter, () => drawElevation(run, measure, letter));
+export function elevationOf(
+  run: RunLayout,
+  measure: Measure,
+  letter = runLetter(run),
+  from: 'front' | 'back' = 'front',
+): View {
+  return remembered(run, from, measure, letter, () => drawElevation(run, measure, letter, from));
 }
 
 /** Size of letters that suits a run alone on a sheet. */
@@ -36,59 +44,71 @@ export function runLetter(run: RunLayout, reading?: 'screen' | 'paper'): number 
   return letterFor(toMm(run.spec.length.value), toMm(height), reading);
 }
 
-function drawElevation(run: RunLayout, measure: Measure, letter: number): View {
+function drawElevation(run: RunLayout, measure: Measure, letter: number, from: 'front' | 'back'): View {
   const lowest = Math.min(...run.groundLine.map(({ z }) => z));
   const level = -toMm(lowest);
+  const length = toMm(run.spec.length.value);
   const surface = (x: number) => -toMm(levelAt(run.groundLine, Math.round(x * TICKS_PER_MM)));
-  const seen = see([...run.borrowed, ...run.pieces], FROM_FRONT);
+  const behind = from === 'back';
+  /** Marks are made for the front, and turned with the run. */
+  const turned = (part: Part): Part => (behind ? turnedPart(part, length) : part);
+  const seen = see([...run.borrowed, ...run.pieces], behind ? fromBehind(run.spec.length.value) : FROM_FRONT);
   const object = objectBounds(run, seen, level);
   const foot = Math.max(level, ...seen.filter((one) => one.piece.role === 'post').map((one) => one.shape.y1));
-  const length = toMm(run.spec.length.value);
   const open = [
     bayLeftovers(run, measure),
     ...run.leaves.map((leaf) => leafLeftover(run, leaf, leafKey(run, leaf), measure)),
   ];
   const pieces = {
-    groups: [
-      // A leaf's frame is told in the view of the leaf; here the sign of its swing stands in its place.
-      ...pieceGroups(seen, surface, (piece) => piece.gate === undefined && carriesSlats(piece)),
-      ...run.leaves.map((leaf) => gateSign(run.key, leaf)),
-      ...open.flatMap((one) => one.groups),
-    ],
-    labels: open.flatMap((one) => one.labels),
+    // A leaf's frame is told in the view of the leaf; here the sign of its swing stands in its place.
+    groups: pieceGroups(
+      seen,
+      behind ? (x) => surface(length - x) : surface,
+      (piece) => piece.gate === undefined && carriesSlats(piece),
+    ),
+    labels: [],
     bounds: [object[0], object[1], object[2], foot] as const,
   };
-  const chains = drawChains(run.key, dimensionChains(run, measure), object, letter);
+  const signs = {
+    groups: [...run.leaves.map((leaf) => gateSign(run.key, leaf)), ...open.flatMap((one) => one.groups)],
+    labels: open.flatMap((one) => one.labels),
+    bounds: [0, level, length, level] as const,
+  };
+  const tops = dimensionChains(run, measure, from);
+  const chains = drawChains(
+    run.key,
+    behind ? tops.map((one) => turnedChain(one, run.spec.length.value)) : tops,
+    object,
+    letter,
+  );
   const posts = chains.labels.find((label) => label.key === `${run.key}/posts/1`);
   const marks = runMarks(run, level, foot, letter);
   const obstacles = obstacleMarks(run, surface, letter);
-  const side = run.spec.seenFrom.value;
+  const side = behind ? 'behind' : run.spec.seenFrom.value;
+  const line = run.groundLine.map(({ x, z }) => [toMm(x), -toMm(z)] as const);
   const titles = {
     title: `Elevation of ${run.spec.name}`,
     notes: [`seen from ${side}`, gapNote(run, undefined, measure)],
   };
   return compose(
     {
-      key: run.key,
+      key: behind ? `${run.key}/%back` : run.key,
       run: run.key,
       part: 'run',
       title: `Elevation of ${run.spec.name}, seen from ${side}`,
       side,
-      projection: 'elevation',
+      kind: from,
       letter,
     },
     [
       pieces,
-      ground(
-        run.key,
-        run.groundLine.map(({ x, z }) => [toMm(x), -toMm(z)] as const),
-        letter,
-      ),
-      clearanceMarks(run, measure, letter),
+      turned(signs),
+      ground(run.key, behind ? line.map(([x, y]) => [length - x, y] as const).reverse() : line, letter),
+      turned(clearanceMarks(run, measure, letter)),
       chains,
-      ...(posts ? [stationZero(run.key, posts.y, letter)] : []),
-      marks,
-      obstacles,
+      ...(posts ? [turned(stationZero(run.key, posts.y, letter))] : []),
+      turned(marks),
+      turned(obstacles),
       titleBlock(
         run.key,
         titles,

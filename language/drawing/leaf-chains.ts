@@ -15,9 +15,14 @@ export function leafKey(run: RunLayout, leaf: Leaf): string {
 }
 
 /** The dimension strings of a leaf; positions, too, are from its own left and lower edge. */
-export function leafChains(run: RunLayout, leaf: Leaf, measure: Measure): Chain[] {
-  // Slats of the back lie between those of the front, or behind them: their edges would only crowd the chain.
-  const pieces = leafPieces(run, leaf).filter((piece) => !isBehind(leaf.spec.infill, piece));
+export function leafChains(
+  run: RunLayout,
+  leaf: Leaf,
+  measure: Measure,
+  from: 'front' | 'back' = 'front',
+): Chain[] {
+  // Slats of the far face lie between those of the near one, or behind them: their edges would only crowd the chain.
+  const pieces = leafPieces(run, leaf).filter((piece) => !isBehind(leaf.spec.infill, piece, from));
   const reach = (roles: readonly Piece['role'][]): Extent[] =>
     pieces.filter((piece) => roles.includes(piece.role)).map((piece) => extentOf(piece.solid));
   const slats = reach(['slat', 'trim']);

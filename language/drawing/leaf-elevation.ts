@@ -1,5 +1,6 @@
 import type { Leaf, RunLayout } from '../layout/index.ts';
 import { type Measure, toMm } from '../units/index.ts';
+import { turnedChain } from './chains.ts';
 import { compose } from './compose.ts';
 import { drawChains } from './draw-chains.ts';
 import { runLetter } from './elevation.ts';
@@ -11,17 +12,26 @@ import { hundredth } from './path-text.ts';
 import { pieceGroups } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
 import { see } from './places.ts';
-import { FROM_FRONT } from './project.ts';
+import { FROM_FRONT, fromBehind } from './project.ts';
 import { remembered } from './remember.ts';
 import { titleBlock } from './title-block.ts';
+import { turnedPart } from './turned-part.ts';
 import type { Label, View } from './view.ts';
 
 /**
- * A gate leaf alone, seen from the front of its run, with the frame and brace behind its slats in hidden
+ * A gate leaf alone, seen from the front of its run or from behind, with the frame and brace behind its slats in hidden
  * lines. `letter` as for `elevationOf`; when not given, that of its run.
  */
-export function leafElevation(run: RunLayout, leaf: Leaf, measure: Measure, letter = runLetter(run)): View {
-  return remembered(run, `leaf ${leaf.gate}`, measure, letter, () => drawLeaf(run, leaf, measure, letter));
+export function leafElevation(
+  run: RunLayout,
+  leaf: Leaf,
+  measure: Measure,
+  letter = runLetter(run),
+  from: 'front' | 'back' = 'front',
+): View {
+  return remembered(run, `leaf ${from} ${leaf.gate}`, measure, letter, () =>
+    drawLeaf(run, leaf, measure, letter, from),
+  );
 }
 
 /** Size of letters that suits a leaf alone on a sheet. */
@@ -29,13 +39,21 @@ export function leafLetter(leaf: Leaf, reading?: 'screen' | 'paper'): number {
   return letterFor(toMm(leaf.width), toMm(leaf.height), reading);
 }
 
-function drawLeaf(run: RunLayout, leaf: Leaf, measure: Measure, letter: number): View {
+function drawLeaf(
+  run: RunLayout,
+  leaf: Leaf,
+  measure: Measure,
+  letter: number,
+  from: 'front' | 'back',
+): View {
+  const behind = from === 'back';
+  const projection = behind ? fromBehind(leaf.width) : FROM_FRONT;
   const key = leafKey(run, leaf);
   // Its own lower left corner is the sheet's zero, so that a leaf moved along its run is drawn alike.
   const bounds: Bounds = [0, -toMm(leaf.height), toMm(leaf.width), 0];
-  const seen = see(leafPieces(run, leaf), (x, y, z, to) => FROM_FRONT(x - leaf.x0, y, z - leaf.z0, to));
+  const seen = see(leafPieces(run, leaf), (x, y, z, to) => projection(x - leaf.x0, y, z - leaf.z0, to));
   const own: Leaf = { ...leaf, x0: 0, x1: leaf.width, z0: 0, z1: leaf.height };
-  const side = run.spec.seenFrom.value;
+  const side = behind ? 'behind' : run.spec.seenFrom.value;
   const opens = leaf.spec.opensTo?.value;
   const notes = [
     `seen from ${side}`,
@@ -43,25 +61,23 @@ function drawLeaf(run: RunLayout, leaf: Leaf, measure: Measure, letter: number):
     ...(opens === undefined ? [] : [`opens to ${opens}`]),
   ];
   const open = leafLeftover(run, own, key, measure);
-  const pieces = {
-    groups: [...pieceGroups(seen, () => Infinity), ...open.groups],
-    labels: open.labels,
-    bounds,
-  };
+  const pieces = { groups: pieceGroups(seen, () => Infinity), labels: [], bounds };
+  const marks = { groups: open.groups, labels: [...open.labels, ...sideNames(key, own, letter)], bounds };
+  const chains = leafChains(run, leaf, measure, from);
   return compose(
     {
-      key: `${key}/leaf`,
+      key: behind ? `${key}/leaf/%back` : `${key}/leaf`,
       run: run.key,
       part: 'leaf',
       title: `Leaf of gate ${leaf.gate}, seen from ${side}`,
       side,
-      projection: 'elevation',
+      kind: from,
       letter,
     },
     [
       pieces,
-      { groups: [], labels: sideNames(key, own, letter), bounds },
-      drawChains(key, leafChains(run, leaf, measure), bounds, letter),
+      behind ? turnedPart(marks, toMm(leaf.width)) : marks,
+      drawChains(key, behind ? chains.map((one) => turnedChain(one, leaf.width)) : chains, bounds, letter),
       titleBlock(
         key,
         { title: `Leaf of gate ${leaf.gate}`, notes },

@@ -34,5 +34,6 @@ export const PENS: Readonly<Record<Style, Pen>> = {
   dimension: { weight: 0.045, ink: 'dimension', fill: 'none' },
   tick: { weight: 0.09, ink: 'dimension', fill: 'none' },
   'scale-bar': { weight: 0.045, ink: 'dimension', fill: 'ink' },
+  section: { weight: 0.1, ink: 'object', fill: 'cut' },
   swing: { weight: 0.05, ink: 'light', fill: 'none', dash: [1.1, 0.35] },
 };

@@ -106,6 +106,10 @@ function add(drawn: Drawn, piece: Piece, part: Silhouette, drawIt: boolean): voi
 
 function draw(groups: Groups, place: string, one: Seen, ground: GroundAt, far: boolean): void {
   const { piece, shape } = one;
+  if (one.cut) {
+    add(groups.open(place, 'section', piece.side, shape.near), piece, shape, true);
+    return;
+  }
   if (piece.role !== 'post') {
     add(groups.open(place, far ? 'slat-far' : styleOf(piece), piece.side, shape.near), piece, shape, true);
     return;

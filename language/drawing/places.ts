@@ -6,6 +6,8 @@ import { type Projection, project, type Silhouette } from './project.ts';
 export interface Seen {
   readonly piece: Piece;
   readonly shape: Silhouette;
+  /** Its face where it is cut through. */
+  readonly cut?: boolean;
 }
 
 /** What shares a bay or a leaf, with its bounds: things far apart need not be compared. */

@@ -133,16 +133,13 @@ it('swings a leaf from its hinges to the side it opens to', () => {
   expect(toward.x - away.x).toBeCloseTo(2 * toMm(inches(39.25)), 1);
 });
 
-it('comes first where two runs have a place, and not at all where they stand alone', () => {
+it('comes first where two runs have a place, and is one of each run where they stand alone', () => {
   const alone = layOutJob(jobOf([run('a', undefined), run('b', undefined)])).runs;
-  expect(viewsOf(alone, IMPERIAL).map(({ key }) => key)).toEqual(['a', 'b']);
+  expect(viewsOf(alone, IMPERIAL, ['front']).map(({ key }) => key)).toEqual(['a', 'b']);
+  expect(viewsOf(alone, IMPERIAL, ['plan']).map(({ key }) => key)).toEqual(['a/%plan', 'b/%plan']);
   const placed = layOutJob(jobOf([run('a', undefined), run('b', after('a', 90))])).runs;
-  const views = viewsOf(placed, IMPERIAL);
-  expect(views.map(({ key, projection }) => `${key} ${projection}`)).toEqual([
-    '%plan plan',
-    'a elevation',
-    'b elevation',
-  ]);
+  const views = viewsOf(placed, IMPERIAL, ['plan', 'front']);
+  expect(views.map(({ key, kind }) => `${key} ${kind}`)).toEqual(['%plan plan', 'a front', 'b front']);
   // No place and no bearing is stated: nothing is said of the datum or of north.
   expect(views[0]?.labels.map(({ key }) => key)).not.toContain('%plan/north');
   expect(views[0]?.labels.map(({ key }) => key)).not.toContain('%plan/datum');

@@ -7,6 +7,7 @@ import { boundsOf, placeLabels } from './place-labels.ts';
 import { type At, planAxes } from './plan-axes.ts';
 import { cornerAngle, datumPoint, northArrow } from './plan-marks.ts';
 import { boundsAround, planRun } from './plan-run.ts';
+import { remembered } from './remember.ts';
 import { titleBlock } from './title-block.ts';
 import type { View } from './view.ts';
 
@@ -84,9 +85,38 @@ function runPart({ run, frame }: Standing, measure: Measure, letter: number): Pa
   return part;
 }
 
-function drawPlan(standing: readonly Standing[], measure: Measure, letter: number): View {
+/** East along the sheet: how a run lies that has no place on the site. */
+const ALONE: Frame = { origin: [0, 0, 0], bearing: 90 };
+
+/** Plans of all runs: of those that stand together, and of every other one alone. */
+export function plansOf(runs: readonly RunLayout[], measure: Measure, letter: number): View[] {
+  const whole = planOf(runs, measure, letter);
+  const together = new Set(whole ? standingRuns(runs).map(({ run }) => run.key) : []);
+  const alone = runs.filter((run) => run.sound && !together.has(run.key));
+  return [
+    ...(whole ? [whole] : []),
+    ...alone.map((run) =>
+      remembered(run, 'plan', measure, letter, () =>
+        drawPlan([{ run, frame: ALONE }], measure, letter, {
+          key: `${run.key}/${KEY}`,
+          run: run.key,
+          title: `Plan of ${run.spec.name}`,
+        }),
+      ),
+    ),
+  ];
+}
+
+function drawPlan(
+  standing: readonly Standing[],
+  measure: Measure,
+  letter: number,
+  { key, run, title } = { key: KEY, run: '', title: 'Plan' },
+): View {
   const parts: Part[] = standing.map((one) => runPart(one, measure, letter));
-  const placed = standing.map(({ run }) => run.spec.placement).filter((one) => one?.kind === 'at');
+  const placed = (run === '' ? standing : [])
+    .map(({ run: { spec } }) => spec.placement)
+    .filter((one) => one?.kind === 'at');
   if (placed.length > 0) parts.push(datumPoint(letter));
   if (placed.some((one) => one?.kind === 'at' && one.bearing.origin.why === 'stated'))
     parts.push(northArrow(letter));
@@ -100,11 +130,11 @@ function drawPlan(standing: readonly Standing[], measure: Measure, letter: numbe
   );
   const [x0, , x1, y1] = bounds;
   parts.push({ groups: [], labels: [], bounds });
-  const titles = { title: 'Plan', notes: ['seen from above'] };
-  return compose(
-    { key: KEY, run: '', part: 'plan', title: 'Plan', side: 'above', projection: 'plan', letter },
-    [...parts, titleBlock(KEY, titles, x0, x1, y1 + 2 * letter, measure, letter)],
-  );
+  const titles = { title, notes: ['seen from above'] };
+  return compose({ key, run, part: 'plan', title, side: 'above', kind: 'plan', letter }, [
+    ...parts,
+    titleBlock(key, titles, x0, x1, y1 + 2 * letter, measure, letter),
+  ]);
 }
 
 function isAlike(a: Frame, b: Frame | undefined): boolean {

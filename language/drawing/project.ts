@@ -22,6 +22,24 @@ export const FROM_FRONT: Projection = (x, y, z, to) => {
   to.away = y / TICKS_PER_MM;
 };
 
+/** The same from behind: station 0 at the right of a thing `length` ticks long, what is toward the front farther away. */
+export function fromBehind(length: number): Projection {
+  return (x, y, z, to) => {
+    to.x = (length - x) / TICKS_PER_MM;
+    to.y = (0 - z) / TICKS_PER_MM;
+    to.away = (0 - y) / TICKS_PER_MM;
+  };
+}
+
+/** Along the run toward station 0, from a cut at `station`: the front at the left. */
+export function fromCut(station: number): Projection {
+  return (x, y, z, to) => {
+    to.x = y / TICKS_PER_MM;
+    to.y = (0 - z) / TICKS_PER_MM;
+    to.away = (station - x) / TICKS_PER_MM;
+  };
+}
+
 /** Silhouette of a convex solid, and how far away it begins and ends. */
 export interface Silhouette {
   readonly x0: number;

@@ -8,7 +8,7 @@ import { isBehind } from './front-slats.ts';
  * The dimension strings of a run: lengths from station 0, heights from the ground.
  * Chains of no extent are left out, so that a run with faults is still drawn.
  */
-export function dimensionChains(run: RunLayout, measure: Measure): Chain[] {
+export function dimensionChains(run: RunLayout, measure: Measure, from: 'front' | 'back' = 'front'): Chain[] {
   const length = run.spec.length.value;
   // Where the ground is not level every post is as deep as its own place asks.
   const foot = run.spec.levels ? run.ground : Math.min(run.ground, ...postFeet(run));
@@ -26,14 +26,14 @@ export function dimensionChains(run: RunLayout, measure: Measure): Chain[] {
       const edges = [leaf.x0, leaf.x1].filter((x) => x > from && x < to);
       return lengths({ key: `gate-${leaf.gate}`, kind: 'gate', parent: 'posts' }, [from, ...edges, to]);
     }),
-    ...uprightChains(run, measure),
+    ...uprightChains(run, measure, from),
     heights({ key: 'height', kind: 'overall', side: 'left' }, [foot, run.ground, run.top, run.postTop]),
     heights({ key: 'infill', kind: 'heights', side: 'left', parent: 'height' }, [
       run.ground,
       run.bottom,
       run.top,
     ]),
-    ...levelChain(run, measure),
+    ...levelChain(run, measure, from),
   ];
   return all.filter((one) => one.at.length > 1);
 }
@@ -43,10 +43,10 @@ function postFeet(run: RunLayout): Ticks[] {
 }
 
 /** Slats and gaps of the level bays, which share their lines: taken from the first bay that has any. */
-function levelChain(run: RunLayout, measure: Measure): Chain[] {
+function levelChain(run: RunLayout, measure: Measure, from: 'front' | 'back'): Chain[] {
   if (run.spec.infill.flip.upright) return [];
   // A bay that stands on the highest ground, from which the heights are taken.
-  const bay = [...slatsByBay(run)].find(([number]) => run.reach.get(number)?.[0] === run.bottom);
+  const bay = [...slatsByBay(run, from)].find(([number]) => run.reach.get(number)?.[0] === run.bottom);
   const slats = bay?.[1] ?? [];
   if (slats.length === 0) return [];
   const edges = slats.flatMap((slat) => {
@@ -64,9 +64,9 @@ function levelChain(run: RunLayout, measure: Measure): Chain[] {
 }
 
 /** Slats and gaps along the first bay of each clear width that occurs: bays alike have them alike. */
-function uprightChains(run: RunLayout, measure: Measure): Chain[] {
+function uprightChains(run: RunLayout, measure: Measure, from: 'front' | 'back'): Chain[] {
   if (!run.spec.infill.flip.upright) return [];
-  const slats = slatsByBay(run);
+  const slats = slatsByBay(run, from);
   const shown = new Set<Ticks>();
   const chains: Chain[] = [];
   for (const bay of run.bays) {
@@ -91,11 +91,12 @@ function uprightChains(run: RunLayout, measure: Measure): Chain[] {
 }
 
 /** Of the face that is looked at, where both have slats. */
-function slatsByBay(run: RunLayout): Map<number, Piece[]> {
+function slatsByBay(run: RunLayout, from: 'front' | 'back'): Map<number, Piece[]> {
   const bays = new Map<number, Piece[]>();
   for (const piece of run.pieces) {
     if (piece.role !== 'slat' && piece.role !== 'trim') continue;
-    if (piece.gate !== undefined || piece.bay === undefined || isBehind(run.spec.infill, piece)) continue;
+    if (piece.gate !== undefined || piece.bay === undefined || isBehind(run.spec.infill, piece, from))
+      continue;
     const list = bays.get(piece.bay);
     if (list) list.push(piece);
     else bays.set(piece.bay, [piece]);

@@ -18,7 +18,7 @@ const APART = 2;
 
 /**
  * All views on one sheet at one scale: rows down the page, each beginning at the left. The plan and each run's
- * elevation have a row to themselves; gate leaves stand beside one another in the next, as many as the widest view takes.
+ * elevation have a row to themselves; gate leaves stand beside one another in the next, and so do sections, as many as the widest view takes.
  */
 export function arrangeSheet(views: readonly ViewFrame[]): Sheet {
   const places: SheetPlace[] = [];
@@ -39,10 +39,10 @@ export function arrangeSheet(views: readonly ViewFrame[]): Sheet {
 function rowsOf(views: readonly ViewFrame[], widest: number): ViewFrame[][] {
   const rows: ViewFrame[][] = [];
   let width = 0;
-  let leaves: string | undefined;
+  let open: string | undefined;
   for (const view of views) {
     const apart = APART * view.letter;
-    if (leaves === view.run && width + apart + view.box[2] <= widest) {
+    if (open !== undefined && open === rowOf(view) && width + apart + view.box[2] <= widest) {
       rows[rows.length - 1]?.push(view);
       width += apart + view.box[2];
       continue;
@@ -50,7 +50,12 @@ function rowsOf(views: readonly ViewFrame[], widest: number): ViewFrame[][] {
     rows.push([view]);
     width = view.box[2];
     // A row opened by a plan or by a run's elevation takes no other view.
-    leaves = view.part === 'leaf' ? view.run : undefined;
+    open = rowOf(view);
   }
   return rows;
+}
+
+/** What views share that may stand in a row. */
+function rowOf({ part, run, kind }: ViewFrame): string | undefined {
+  return part === 'leaf' ? `${kind} ${run}` : part === 'section' ? part : undefined;
 }

@@ -22,6 +22,7 @@ export type Style =
   | 'dimension'
   | 'tick'
   | 'scale-bar'
+  | 'section'
   | 'swing';
 
 /** x, y, width, height. */
@@ -88,17 +89,20 @@ export interface PlacedLabel {
   readonly leader?: readonly [number, number, number, number];
 }
 
-/** One drawing: an elevation of a run with its gates or of a gate leaf, or the plan. Groups and labels are in sheet order (see `sheetOrder`). */
+/** From where things are seen: either side, above, or along the run from a cut across it. */
+export type ViewKind = 'front' | 'back' | 'plan' | 'section';
+
+/** One drawing: an elevation of a run with its gates or of a gate leaf, a plan, or a section. Groups and labels are in sheet order (see `sheetOrder`). */
 export interface View {
   readonly key: string;
-  /** Its run's key; empty for a plan. */
+  /** Its run's key; empty for a plan of several. */
   readonly run: string;
-  /** All of a run, a gate leaf alone, or all runs that have a place. */
-  readonly part: 'run' | 'leaf' | 'plan';
+  /** All of a run, a gate leaf alone, runs from above, or a cut across a run. */
+  readonly part: 'run' | 'leaf' | 'plan' | 'section';
   readonly title: string;
   /** The side it is seen from, named. */
   readonly side: string;
-  readonly projection: 'elevation' | 'plan';
+  readonly kind: ViewKind;
   /** Everything in it, labels too. */
   readonly box: Box;
   /** Font size, in sheet millimeters, for which it was laid out. */

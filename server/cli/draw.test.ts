@@ -7,12 +7,26 @@ import { folderWith, runHere, SHED } from './testing/run-here.ts';
 const drawn = (folder: string, out = 'out') => readdirSync(join(folder, out)).sort();
 const textOf = (folder: string, name: string) => readFileSync(join(folder, 'out', name), 'utf8');
 
-it('writes one picture for each run and each gate, and names them', async () => {
+it('writes a plan, each run and each gate from both sides, and a section, and names them', async () => {
   const folder = folderWith({ 'shed.slat': SHED });
   const { code, out, error } = await runHere(folder, 'draw', 'shed.slat', '--out', 'out');
   expect([code, error]).toEqual([0, '']);
-  expect(drawn(folder)).toEqual(['side-door-leaf.svg', 'side.svg']);
-  expect(out).toBe('out/side.svg\nout/side-door-leaf.svg\n');
+  expect(drawn(folder)).toEqual([
+    'side-back.svg',
+    'side-door-leaf-back.svg',
+    'side-door-leaf.svg',
+    'side-plan.svg',
+    'side-section.svg',
+    'side.svg',
+  ]);
+  expect(out.split('\n').filter(Boolean)).toEqual([
+    'out/side-plan.svg',
+    'out/side.svg',
+    'out/side-door-leaf.svg',
+    'out/side-back.svg',
+    'out/side-door-leaf-back.svg',
+    'out/side-section.svg',
+  ]);
 });
 
 it('writes well-formed pictures that stand alone', async () => {
@@ -45,7 +59,7 @@ it('takes names of any kind as text, and keeps files in the folder asked for', a
   const { code, out, error } = await runHere(folder, 'draw', 'shed.slat', '--out', 'out/deep');
   expect([code, error]).toEqual([0, '']);
   const names = drawn(folder, 'out/deep');
-  expect(names).toHaveLength(2);
+  expect(names).toHaveLength(6);
   for (const name of names) expect(name).toMatch(/^[\w-]+\.svg$/);
   expect(out.split('\n').filter(Boolean).sort()).toEqual(names.map((name) => `out/deep/${name}`).sort());
   expect(existsSync(join(folder, 'up'))).toBe(false);
@@ -70,8 +84,8 @@ it('tells pictures of one name apart', async () => {
   const { code } = await runHere(folder, 'draw', 'a.slat', 'b.slat', '--out', 'out');
   expect(code).toBe(0);
   const names = drawn(folder).map((name) => name.toLowerCase());
-  expect(names).toHaveLength(4);
-  expect(new Set(names).size).toBe(4);
+  expect(names).toHaveLength(12);
+  expect(new Set(names).size).toBe(12);
 });
 
 it('draws what can be worked out, says what cannot, and ends with 1', async () => {

@@ -5,8 +5,10 @@ import {
   leafElevation,
   leafLetter,
   planLetter,
-  planOf,
+  plansOf,
   runLetter,
+  sectionLetter,
+  sectionOf,
   type View,
   writeSvg,
 } from '../../language/drawing/index.ts';
@@ -15,7 +17,7 @@ import { type OpenFile, openFiles } from './open-files.ts';
 import type { Terminal } from './run-command-line.ts';
 import { CannotRun } from './usage.ts';
 
-/** Writes the plan, where runs have places, and one picture for each run and each gate; 1 when a run could not be worked out. */
+/** Writes plans, each run and each gate from both sides, and a section of each run; 1 when a run could not be worked out. */
 export async function draw({ files, out }: Request, folder: string, terminal: Terminal): Promise<number> {
   const opened = await openFiles(files, folder);
   const target = resolve(folder, out ?? '.');
@@ -46,12 +48,16 @@ export async function draw({ files, out }: Request, folder: string, terminal: Te
 function viewsOf({ work }: OpenFile): View[] {
   const measure = work.job.measure.value;
   const { runs } = work.layout;
-  const plan = planOf(runs, measure, planLetter(runs, 'paper'));
-  const elevations = runs.flatMap((run) => [
-    elevationOf(run, measure, runLetter(run, 'paper')),
-    ...run.leaves.map((leaf) => leafElevation(run, leaf, measure, leafLetter(leaf, 'paper'))),
-  ]);
-  return plan ? [plan, ...elevations] : elevations;
+  const widest = Math.max(0, ...runs.map((run) => runLetter(run, 'paper')));
+  const plans = plansOf(runs, measure, planLetter(runs, 'paper') ?? widest);
+  const elevations = (['front', 'back'] as const).flatMap((from) =>
+    runs.flatMap((run) => [
+      elevationOf(run, measure, runLetter(run, 'paper'), from),
+      ...run.leaves.map((leaf) => leafElevation(run, leaf, measure, leafLetter(leaf, 'paper'), from)),
+    ]),
+  );
+  const sections = runs.flatMap((run) => sectionOf(run, measure, sectionLetter(run, 'paper')) ?? []);
+  return [...plans, ...elevations, ...sections];
 }
 
 /** A name any file system takes; two views whose names come out alike are told apart by a number. */

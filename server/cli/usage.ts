@@ -2,7 +2,7 @@
 export const USAGE = `slatwright: slatted screens from text
 
   slatwright check FILE... [--json]           findings as file:line:column severity code message
-  slatwright draw FILE... --out DIR           the plan, and one SVG for each run and each gate
+  slatwright draw FILE... --out DIR           plans, each run and gate from both sides, sections
   slatwright pieces FILE... [--json | --csv]  every piece with what the saw needs
 
 FILE may be a folder: every .slat file directly in it is taken.

@@ -1,9 +1,15 @@
-import { type Delta, diffViews, type View } from '../../language/drawing/index.ts';
+import { type Delta, diffViews, type View, type ViewKind } from '../../language/drawing/index.ts';
 
 /** A picture that a client looks at: what it has been sent, and how to bring it up to date. */
 export class FollowedPicture {
+  /** The views that are looked at. */
+  readonly kinds: readonly ViewKind[];
   private views: readonly View[] = [];
   private version = 0;
+
+  constructor(kinds: readonly ViewKind[]) {
+    this.kinds = kinds;
+  }
 
   /** All of it, for a client that begins to look or has lost track. */
   whole(views: readonly View[]): Delta {

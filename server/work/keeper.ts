@@ -1,6 +1,6 @@
 import { type Cancellation, DocumentState, type LangiumDocument, URI } from 'langium';
 import type { Connection } from 'vscode-languageserver';
-import type { View } from '../../language/drawing/index.ts';
+import type { View, ViewKind } from '../../language/drawing/index.ts';
 import { createLayoutMemo, type LayoutMemo, type RunLayout } from '../../language/layout/index.ts';
 import { type Picture, PictureChanged } from '../protocol.ts';
 import type { SlatServerSharedServices } from '../services.ts';
@@ -50,13 +50,17 @@ export class WorkKeeper {
     return [...this.kept.keys()];
   }
 
-  /** Begins to follow a picture, and answers with all of it as it is once the text is linked. */
-  async follow(uri: string, cancelToken?: Cancellation.CancellationToken): Promise<Picture> {
-    const picture = new FollowedPicture();
+  /** Begins to follow some views of a picture, and answers with all of them as they are once the text is linked. */
+  async follow(
+    uri: string,
+    cancelToken?: Cancellation.CancellationToken,
+    kinds: readonly ViewKind[] = ['front'],
+  ): Promise<Picture> {
+    const picture = new FollowedPicture(kinds);
     this.followed.set(uri, picture);
     if (this.isOpen(uri)) await this.untilLinked(uri, cancelToken);
     const kept = this.kept.get(uri);
-    const delta = picture.whole(kept ? this.views(kept) : []);
+    const delta = picture.whole(kept ? this.views(kept, kinds) : []);
     return { uri, textVersion: kept?.textVersion ?? 0, delta };
   }
 
@@ -110,14 +114,14 @@ export class WorkKeeper {
   private send(kept: Kept): void {
     const connection: Connection | undefined = this.shared.lsp.Connection;
     const picture = this.followed.get(kept.uri);
-    const delta = picture?.change(this.views(kept));
+    const delta = picture?.change(this.views(kept, picture.kinds));
     if (!delta) return;
     const changed: Picture = { uri: kept.uri, textVersion: kept.textVersion, delta };
     void connection?.sendNotification(PictureChanged, changed);
   }
 
-  private views({ runs, stale, work }: Kept): readonly View[] {
-    return viewsOfShown(runs, stale, work.job);
+  private views({ runs, stale, work }: Kept, kinds: readonly ViewKind[]): readonly View[] {
+    return viewsOfShown(runs, stale, work.job, kinds);
   }
 
   private forget(uri: string): void {

@@ -1,4 +1,4 @@
-import { asStale, type View, viewsOf } from '../../language/drawing/index.ts';
+import { asStale, type View, type ViewKind, viewsOf } from '../../language/drawing/index.ts';
 import type { RunLayout } from '../../language/layout/index.ts';
 import type { Job } from '../../language/model/index.ts';
 import type { Work } from './work-out.ts';
@@ -33,17 +33,20 @@ export function shownRuns({ job, layout }: Work, last: LastGood, halfTyped: bool
   return { runs: [...shown.values()], stale };
 }
 
-/** Views of runs, those that are stale marked so. */
+/** Views of these kinds of runs, those that are stale marked so. */
 export function viewsOfShown(
   runs: readonly RunLayout[],
   stale: ReadonlySet<RunLayout>,
   job: Job,
+  kinds: readonly ViewKind[],
 ): readonly View[] {
   const keys = new Set([...stale].map((run) => run.key));
-  const views = viewsOf(runs, job.measure.value);
+  const views = viewsOf(runs, job.measure.value, kinds);
   return keys.size === 0
     ? views
-    : views.map((view) => (keys.has(view.run) || view.part === 'plan' ? asStale(view) : view));
+    : views.map((view) =>
+        keys.has(view.run) || (view.part === 'plan' && view.run === '') ? asStale(view) : view,
+      );
 }
 
 /** What is to be remembered for the next time. */

@@ -3,6 +3,7 @@ import type { Connection } from 'vscode-languageserver';
 import { pathHeadRange } from '../../language/grammar/index.ts';
 import {
   type DocumentParams,
+  type FollowParams,
   FollowPicture,
   LeavePicture,
   LocatePiece,
@@ -18,8 +19,8 @@ import { originOfPiece, piecesAtOffset } from './piece-places.ts';
 /** Answers what clients ask about pictures and pieces. */
 export function answerPictureRequests(connection: Connection, shared: SlatServerSharedServices): void {
   const { Keeper } = shared.work;
-  connection.onRequest(FollowPicture, ({ uri }: DocumentParams, token): Promise<Picture> => {
-    return Keeper.follow(normal(uri), token);
+  connection.onRequest(FollowPicture, ({ uri, kinds }: FollowParams, token): Promise<Picture> => {
+    return Keeper.follow(normal(uri), token, kinds);
   });
   connection.onNotification(LeavePicture, ({ uri }: DocumentParams) => Keeper.leave(normal(uri)));
   connection.onRequest(LocatePiece, ({ uri, piece }: LocatePieceParams): Place | null => {

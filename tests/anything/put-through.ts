@@ -1,4 +1,4 @@
-import type { View } from '../../language/drawing/index.ts';
+import { VIEW_KINDS, type View } from '../../language/drawing/index.ts';
 import type { RunLayout } from '../../language/layout/index.ts';
 import { createLayoutMemo } from '../../language/layout/index.ts';
 import { goodRuns, type LastGood, shownRuns, viewsOfShown } from '../../server/work/picture.ts';
@@ -28,7 +28,7 @@ export function createTypist(path: string) {
     const { job, layout, findings } = await open(path, text, memo);
     const halfTyped = findings.some(({ code }) => code === 'syntax');
     const { runs, stale } = shownRuns({ job, layout }, last, halfTyped);
-    const views = viewsOfShown(runs, stale, job);
+    const views = viewsOfShown(runs, stale, job, VIEW_KINDS);
     const milliseconds = performance.now() - before;
     if (halfTyped)
       for (const name of last.keys())

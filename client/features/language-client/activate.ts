@@ -40,7 +40,7 @@ export function activateLanguageClient(context: ExtensionContext, log: Log): Pic
   };
 
   return {
-    follow: (uri) => request<Picture>(FollowPicture, { uri }),
+    follow: (uri, kinds) => request<Picture>(FollowPicture, { uri, kinds }),
     leave: (uri) => {
       if (client.isRunning()) void client.sendNotification(LeavePicture, { uri });
     },

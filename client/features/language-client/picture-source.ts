@@ -1,10 +1,11 @@
 import type { Disposable } from 'vscode';
+import type { ViewKind } from '../../../language/drawing/index.ts';
 import type { Picture, Place } from '../../../server/protocol.ts';
 
 /** What a preview needs of the language server. */
 export interface PictureSource {
-  /** Begins to follow a document's picture; resolves to all of it. */
-  follow(uri: string): Promise<Picture>;
+  /** Begins to follow these views of a document's picture; resolves to all of them. */
+  follow(uri: string, kinds: readonly ViewKind[]): Promise<Picture>;
   /** The picture is no longer looked at. */
   leave(uri: string): void;
   /** Where a piece is written; undefined when nobody knows. */

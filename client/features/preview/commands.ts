@@ -1,9 +1,10 @@
 import { commands, type Disposable, Uri, window } from 'vscode';
 import { DisposableStore } from '../../infrastructure/index.ts';
+import type { Shown } from '../../preview-protocol.ts';
 import type { PanelManager } from './panel-manager.ts';
 import type { SourceReveal } from './source-reveal.ts';
 
-/** Commands that open a picture, fit it, or lead from it to its text. */
+/** Commands that open a picture, show other views of it, fit it, or lead from it to its text. */
 export function registerPreviewCommands(panels: PanelManager, reveal: SourceReveal): Disposable {
   const store = new DisposableStore();
   store.add(
@@ -20,6 +21,17 @@ export function registerPreviewCommands(panels: PanelManager, reveal: SourceReve
       panel?.fit();
     }),
   );
+  const show = (shown: Shown) => () => {
+    const uri = panels.active?.uri ?? activeSlat();
+    if (!uri) return;
+    panels.open(uri);
+    panels.of(uri.toString())?.showViews(shown);
+  };
+  store.add(commands.registerCommand('slatwright.showFront', show('front')));
+  store.add(commands.registerCommand('slatwright.showBack', show('back')));
+  store.add(commands.registerCommand('slatwright.showPlan', show('plan')));
+  store.add(commands.registerCommand('slatwright.showSection', show('section')));
+  store.add(commands.registerCommand('slatwright.showAllViews', show('all')));
   store.add(
     commands.registerCommand('slatwright.showSource', async () => {
       const uri = panels.active?.uri;

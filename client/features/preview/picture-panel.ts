@@ -2,7 +2,14 @@ import { randomBytes } from 'node:crypto';
 import { Uri, type WebviewPanel, workspace } from 'vscode';
 import type { Picture } from '../../../server/protocol.ts';
 import { DisposableStore, type Log } from '../../infrastructure/index.ts';
-import { type FromPage, isFromPage, type ToPage } from '../../preview-protocol.ts';
+import {
+  type FromPage,
+  isFromPage,
+  isShown,
+  kindsOf,
+  type Shown,
+  type ToPage,
+} from '../../preview-protocol.ts';
 import type { PictureSource } from '../language-client/index.ts';
 import { pageHtml } from './page-html.ts';
 
@@ -22,6 +29,12 @@ export class PicturePanel {
   private follows = false;
   /** Only the answer to the latest request counts. */
   private asked = 0;
+  /** Until it comes, what changes belongs to the views shown before. */
+  private waits = false;
+  private show: Shown = 'front';
+  /** Asked for before the page could listen. */
+  private wanted: Shown | undefined;
+  private listens = false;
 
   constructor(
     panel: WebviewPanel,
@@ -45,7 +58,9 @@ export class PicturePanel {
     this.store.add(
       panel.onDidChangeViewState(() => {
         // A hidden page is gone; it says ready when it is back.
-        if (!panel.visible) this.leave();
+        if (panel.visible) return;
+        this.listens = false;
+        this.leave();
       }),
     );
     this.store.add(
@@ -100,6 +115,12 @@ export class PicturePanel {
     this.send({ type: 'highlight', pieces });
   }
 
+  /** Shows other views, as soon as the page listens. */
+  showViews(shown: Shown): void {
+    if (this.listens) this.send({ type: 'show', show: shown });
+    else this.wanted = shown;
+  }
+
   fit(): void {
     this.send({ type: 'fit' });
   }
@@ -107,6 +128,16 @@ export class PicturePanel {
   private take(message: FromPage, events: PanelEvents): void {
     switch (message.type) {
       case 'ready':
+        this.listens = true;
+        if (isShown(message.show)) this.show = message.show;
+        if (this.wanted) this.send({ type: 'show', show: this.wanted });
+        else void this.follow();
+        this.wanted = undefined;
+        break;
+      case 'show':
+        if (isShown(message.show)) this.show = message.show;
+        void this.follow();
+        break;
       case 'askPicture':
         void this.follow();
         break;
@@ -120,11 +151,14 @@ export class PicturePanel {
     const mine = ++this.asked;
     const uri = this.shown;
     this.follows = true;
+    this.waits = true;
     try {
       // A restored panel may be there before its text: opening it, unseen, hands it to the server.
       await workspace.openTextDocument(uri);
-      const picture = await this.source.follow(uri.toString());
-      if (mine === this.asked) this.sendPicture(picture);
+      const picture = await this.source.follow(uri.toString(), kindsOf(this.show));
+      if (mine !== this.asked) return;
+      this.waits = false;
+      this.sendPicture(picture);
     } catch (error) {
       if (mine !== this.asked) return;
       this.log.warn('no picture of', uri.toString(), String(error));
@@ -133,11 +167,11 @@ export class PicturePanel {
   }
 
   private changed(picture: Picture): void {
-    if (this.follows && picture.uri === this.shown.toString()) this.sendPicture(picture);
+    if (this.follows && !this.waits && picture.uri === this.shown.toString()) this.sendPicture(picture);
   }
 
   private sendPicture({ textVersion, delta }: Picture): void {
-    this.send({ type: 'picture', textVersion, delta });
+    this.send({ type: 'picture', show: this.show, textVersion, delta });
   }
 
   private send(message: ToPage): void {

@@ -46,7 +46,7 @@ const view = (over: Partial<View> = {}): View => ({
   part: 'run',
   title: 'Elevation of bank',
   side: 'garden',
-  projection: 'elevation',
+  kind: 'front',
   box: [0, 0, 1000, 500],
   letter: 20,
   groups: [group('bank/b1', 'M0 0H10', 2), group('bank/b2', 'M20 0H30', 1)],

@@ -41,7 +41,7 @@ export class Drawing {
       const view = known.get(place.key);
       if (!view) continue;
       const figure = this.figureOf(place.key);
-      figure.show(view, letter);
+      figure.show(view, Math.min(letter, view.letter));
       figure.moveTo(place);
       const { node } = figure.group;
       if (node === next) next = next.nextSibling;
@@ -57,7 +57,8 @@ export class Drawing {
     const before = this.letter;
     const letter = this.fitLetter();
     if (letter === before || !this.state) return;
-    for (const view of this.state.views) this.figures.get(view.key)?.show(view, letter);
+    for (const view of this.state.views)
+      this.figures.get(view.key)?.show(view, Math.min(letter, view.letter));
   }
 
   /** Lights all places of these pieces, and no others. */

@@ -30,6 +30,7 @@ export class ViewFigure {
     if (old === view && was === letter) return;
     this.view = view;
     this.letter = letter;
+    if (was !== letter) this.group.css('--letter', `${letter}px`);
     if (old?.groups !== view.groups) this.lines.show(view.groups.map(asElement));
     if (old?.labels !== view.labels || was !== letter) this.labels.show(labelsOf(view, letter));
     if (old?.stale !== view.stale) this.group[view.stale ? 'addClass' : 'removeClass']('stale');

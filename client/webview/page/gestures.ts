@@ -1,3 +1,4 @@
+import type { Shown } from '../../preview-protocol.ts';
 import { keyGesture } from './keys.ts';
 
 /** What gestures ask for. Points are in pixels of the pane. */
@@ -10,6 +11,7 @@ export interface Gestures {
   click(x: number, y: number): void;
   /** The pointer moved over the pane without a button, or left it. */
   hover(x: number | undefined, y: number): void;
+  show(shown: Shown): void;
   /** Lights out. */
   clear(): void;
 }
@@ -30,6 +32,7 @@ export function listenToGestures(target: SVGElement, gestures: Gestures): void {
     event.stopPropagation();
     if (gesture.kind === 'zoom') gestures.zoomMiddle(gesture.factor);
     else if (gesture.kind === 'pan') gestures.pan(gesture.dx, gesture.dy);
+    else if (gesture.kind === 'show') gestures.show(gesture.show);
     else gestures[gesture.kind]();
   });
 }

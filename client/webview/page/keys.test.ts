@@ -12,6 +12,13 @@ it('zooms with plus and minus, with Control or without', () => {
   }
 });
 
+it('shows other views with their numbers', () => {
+  expect(key('1')).toEqual({ kind: 'show', show: 'front' });
+  expect(key('5')).toEqual({ kind: 'show', show: 'all' });
+  expect(key('6')).toBeUndefined();
+  expect(key('1', { ctrlKey: true })).toBeUndefined();
+});
+
 it('leaves to the editor what is the editor’s', () => {
   for (const name of ['f', 'ArrowLeft', 'p', 's']) expect(key(name, { ctrlKey: true })).toBeUndefined();
   for (const name of ['f', '+', 'ArrowUp']) expect(key(name, { altKey: true })).toBeUndefined();

@@ -1,4 +1,7 @@
+import { SHOWN, type Shown } from '../../preview-protocol.ts';
+
 export type KeyGesture =
+  | { readonly kind: 'show'; readonly show: Shown }
   | { readonly kind: 'zoom'; readonly factor: number }
   | { readonly kind: 'pan'; readonly dx: number; readonly dy: number }
   | { readonly kind: 'fit' | 'clear' };
@@ -22,6 +25,8 @@ export function keyGesture({ key, ctrlKey, metaKey, altKey }: Key): KeyGesture |
       return { kind: 'fit' };
   }
   if (ctrlKey || metaKey) return undefined;
+  const show = /^[1-9]$/.test(key) ? SHOWN[Number(key) - 1] : undefined;
+  if (show) return { kind: 'show', show };
   switch (key) {
     case 'f':
     case 'F':

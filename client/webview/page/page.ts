@@ -1,10 +1,13 @@
+import type { Shown } from '../../preview-protocol.ts';
 import { icon } from './icons.ts';
 import { emptyNotice, troubleNotice } from './notices.ts';
+import { viewTabs } from './view-tabs.ts';
 
 export interface PageActions {
   readonly zoomIn: () => void;
   readonly zoomOut: () => void;
   readonly fit: () => void;
+  readonly show: (shown: Shown) => void;
 }
 
 /** Everything in the page but the drawing. */
@@ -12,6 +15,8 @@ export interface Page {
   readonly pane: HTMLElement;
   /** Names what is under the pointer, at a point of the pane; nothing when it is undefined. */
   tip(text: string | undefined, x: number, y: number): void;
+  /** Marks which views are shown. */
+  shows(shown: Shown): void;
   /** In place of a picture: how to begin, or what went wrong; `none` when there is a picture. */
   notice(kind: 'none' | 'empty' | { readonly trouble: string }): void;
 }
@@ -32,12 +37,17 @@ export function makePage(parent: HTMLElement, drawing: SVGElement, actions: Page
   const notice = div('notice');
   notice.hidden = true;
   pane.append(drawing, tools, tip, notice);
-  parent.append(pane);
+  const views = viewTabs(actions.show);
+  pane.id = 'picture-pane';
+  pane.setAttribute('role', 'tabpanel');
+  parent.classList.add('with-views');
+  parent.append(views.bar, pane);
   // Until something is known there is nothing to zoom.
   tools.hidden = true;
   let shown = '';
   return {
     pane,
+    shows: views.mark,
     tip: (text, x, y) => {
       tip.hidden = text === undefined;
       if (text === undefined) return;

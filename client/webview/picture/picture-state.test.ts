@@ -8,7 +8,7 @@ const frame = {
   part: 'run',
   title: 'Elevation of bank',
   side: 'garden',
-  projection: 'elevation',
+  kind: 'front',
   box: [0, 0, 100, 50],
   letter: 10,
   stale: false,

@@ -6,6 +6,7 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
+import type { ViewKind } from '../../../language/drawing/index.ts';
 import {
   FollowPicture,
   LocatePiece,
@@ -18,7 +19,7 @@ import {
 /** The built language server with one file open in it. */
 export interface OpenedFile {
   readonly text: string;
-  follow(): Promise<Picture>;
+  follow(kinds: readonly ViewKind[]): Promise<Picture>;
   /** Changes the text; resolves to what changed in the picture, if it does so within half a second. */
   change(text: string): Promise<Picture | undefined>;
   piecesAt(offset: number): Promise<readonly string[]>;
@@ -59,7 +60,7 @@ export async function openInServer(path: string, source: string): Promise<Opened
     get text() {
       return text;
     },
-    follow: () => connection.sendRequest(FollowPicture, { uri }),
+    follow: (kinds) => connection.sendRequest(FollowPicture, { uri, kinds }),
     change: (next) =>
       new Promise((done) => {
         text = next;

@@ -5,6 +5,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import type { ViewKind } from '../../../language/drawing/index.ts';
 import { type OpenedFile, openInServer } from './language-server.ts';
 
 const port = Number(process.argv[2] ?? 4600);
@@ -32,7 +33,10 @@ async function answer(what: string, path: string, body: Record<string, unknown>)
   const file = await open(path);
   switch (what) {
     case '/picture':
-      return { picture: await file.follow(), text: file.text };
+      return {
+        picture: await file.follow((body.kinds ?? ['front']) as readonly ViewKind[]),
+        text: file.text,
+      };
     case '/text':
       return { picture: await file.change(String(body.text)) };
     case '/cursor':

@@ -2,10 +2,17 @@
  * The preview's page in a plain browser: the stand-in host takes pictures from `serve.ts` (which asks the
  * real language server) instead of from an editor. Not shipped.
  *
- * Query: `file` (path of a .slat file), `theme` (a body class of the editor), `only` (picture alone).
+ * Query: `file` (path of a .slat file), `theme` (a body class of the editor), `show` (views), `only` (picture alone).
  */
 import type { Picture } from '../../../server/protocol.ts';
-import type { FromPage, PreviewState, ToPage } from '../../preview-protocol.ts';
+import {
+  type FromPage,
+  isShown,
+  kindsOf,
+  type PreviewState,
+  type Shown,
+  type ToPage,
+} from '../../preview-protocol.ts';
 import { type App, type Host, startApp } from '../index.ts';
 import { THEMES, useTheme } from './themes.ts';
 
@@ -31,15 +38,18 @@ for (const name of Object.keys(THEMES)) {
   themes.append(button);
 }
 
+const asked = query.get('show');
+let show: Shown = isShown(asked) ? asked : 'front';
 const said: FromPage[] = [];
 const host: Host = {
   send: (message) => {
     said.push(message);
-    if (message.type === 'ready' || message.type === 'askPicture') void ask('picture', {});
-    else if (message.type === 'pick') void ask('pick', { piece: message.piece });
+    if (message.type === 'ready' || message.type === 'show') show = message.show;
+    if (message.type === 'pick') void ask('pick', { piece: message.piece });
+    else void ask('picture', { kinds: kindsOf(show) });
   },
   listen: () => undefined,
-  load: () => undefined,
+  load: () => ({ uri: file, show }),
   save: (state) => {
     window.standIn = { ...window.standIn, state };
   },
@@ -65,7 +75,7 @@ async function ask(what: string, body: object): Promise<void> {
   });
   const { picture, pieces, text: whole, offset } = (await response.json()) as Answer;
   if (whole !== undefined && text.value === '') text.value = whole;
-  if (picture) give({ type: 'picture', textVersion: picture.textVersion, delta: picture.delta });
+  if (picture) give({ type: 'picture', show, textVersion: picture.textVersion, delta: picture.delta });
   if (pieces) give({ type: 'highlight', pieces });
   if (offset !== undefined) text.setSelectionRange(offset, offset);
 }
