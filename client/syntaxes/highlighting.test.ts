@@ -1,7 +1,7 @@
 import { globSync, readFileSync } from 'node:fs';
 import { beforeAll, expect, it } from 'vitest';
 import type { IGrammar } from 'vscode-textmate';
-import { LENGTH_PATTERN } from '../../language/units/index.ts';
+import { AMOUNT_PATTERN, LENGTH_PATTERN } from '../../language/units/index.ts';
 import { type Colored, colorLines, loadGrammar } from './testing/tokenize.ts';
 
 let grammar: IGrammar;
@@ -51,6 +51,16 @@ it('takes for a length what the lexer takes for one', () => {
   const { repository } = JSON.parse(readFileSync(path, 'utf8'));
   const spelled = LENGTH_PATTERN.source.replaceAll(/\\u([0-9A-F]{4})/g, '\\x{$1}');
   expect(repository.length.match).toBe(spelled);
+  const amount = AMOUNT_PATTERN.source.replaceAll(/\\u([0-9A-F]{4})/g, '\\x{$1}');
+  expect(repository.amount.match).toBe(amount);
+});
+
+it('colors loads, speeds and temperatures as amounts, beside lengths', () => {
+  const wind = '  wind 115 mph, exposure B, by ASCE 7-16    frost 36"';
+  expect(scopeOf(wind, '115 mph')).toBe('constant.numeric.amount.slat');
+  expect(scopeOf(wind, 'ASCE 7-16')).toBe('constant.language.slat');
+  expect(scopeOf(wind, 'frost')).toBe('keyword.other.statement.slat');
+  expect(scopeOf('  wind 50 m/s, exposure C, by ASCE 7-22', '50 m/s')).toBe('constant.numeric.amount.slat');
 });
 
 it('colors strings in both quotes, and ends an unclosed one at its line', () => {

@@ -14,6 +14,12 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
   'length-spelling': {
     message: (a) => `${a.spelling} ${DOUBTS[a.problem] ?? 'is no length'}${orSuch(a.hints, a.hint)}.`,
   },
+  'amount-unclear': {
+    message: (a) =>
+      a.reason === 'unit'
+        ? `${a.spelling} is no ${a.what}. Write it in ${a.units}.`
+        : `A ${a.what} of ${a.spelling} is past what is worked out here (${a.range}). Is the unit right?`,
+  },
   'impossible-size': {
     message: (a) => {
       switch (a.reason) {

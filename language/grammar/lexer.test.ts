@@ -1,6 +1,6 @@
 import { Lexer } from 'chevrotain';
 import { expect, it } from 'vitest';
-import { LENGTH_PATTERN } from '../units/index.ts';
+import { AMOUNT_PATTERN, LENGTH_PATTERN } from '../units/index.ts';
 import { SlatTerminals } from './generated/ast.ts';
 import { createSlatCoreServices } from './index.ts';
 
@@ -14,6 +14,19 @@ function image(text: string): string[] {
 it('reads lengths by the very pattern that units/ judges', () => {
   expect(SlatTerminals.LENGTH.source).toBe(LENGTH_PATTERN.source);
   expect(SlatTerminals.LENGTH.flags).toBe(LENGTH_PATTERN.flags);
+});
+
+it('reads amounts by the very pattern that units/ judges, and lengths beside them', () => {
+  expect(SlatTerminals.AMOUNT.source).toBe(AMOUNT_PATTERN.source);
+  expect(image('50 m/s 50 m 15 psf 20 °C 30° 115 mph')).toEqual([
+    'AMOUNT 50 m/s',
+    'LENGTH 50 m',
+    'AMOUNT 15 psf',
+    'AMOUNT 20 °C',
+    'NUMBER 30',
+    '° °',
+    'AMOUNT 115 mph',
+  ]);
 });
 
 it('lets the lexer tell every token by its first character', () => {

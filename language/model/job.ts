@@ -1,3 +1,4 @@
+import type { Exposure, SoilClass, Species, WindEdition } from '../standards/index.ts';
 import type { Measure, Ticks } from '../units/index.ts';
 
 export type { TextChange } from '../grammar/index.ts';
@@ -30,6 +31,13 @@ export type MaterialKind = 'wood' | 'composite' | 'pvc' | 'aluminum' | 'steel';
 export interface Material {
   readonly name: string;
   readonly kind: Sourced<MaterialKind>;
+  /** Of the library of species; of wood alone. */
+  readonly species?: Sourced<Species>;
+  readonly grade?: Sourced<'No.1' | 'No.2'>;
+  /** The builder's own values, before those of any table: psi, psi, lb/ft3. */
+  readonly bending?: Sourced<number>;
+  readonly stiffness?: Sourced<number>;
+  readonly density?: Sourced<number>;
   readonly origin: Origin;
 }
 
@@ -37,6 +45,8 @@ interface StockBase {
   readonly name: string;
   readonly origin: Origin;
   readonly material?: Material;
+  /** Of a tube; what states none is full. */
+  readonly wall?: Sourced<Ticks>;
   /** Lengths it is sold in, shortest first. Empty when none is stated. */
   readonly lengths: readonly Sourced<Ticks>[];
 }
@@ -234,6 +244,33 @@ export interface NoHole {
   readonly origin: Origin;
 }
 
+/** What the hole of each post is like. */
+export interface HoleSpec {
+  readonly diameter: Sourced<Ticks>;
+  /** Below the post. */
+  readonly gravel: Sourced<Ticks>;
+}
+
+/** Wind as the job states it: by speed (mph) and a standard, or as a pressure (psf) at the level of allowable stress. */
+export type WindSpec =
+  | {
+      readonly kind: 'speed';
+      readonly speed: number;
+      readonly exposure: Exposure;
+      readonly edition: WindEdition;
+      readonly origin: Origin;
+    }
+  | { readonly kind: 'pressure'; readonly pressure: number; readonly origin: Origin };
+
+/** What holds at the place of the job. Nothing is guessed: what is missing is not stated. */
+export interface Site {
+  readonly wind?: WindSpec;
+  readonly soil?: Sourced<SoilClass>;
+  readonly frost?: Sourced<Ticks>;
+  /** The day of fitting: moisture in percent, temperature in degrees Fahrenheit. */
+  readonly fitted?: { readonly moisture?: Sourced<number>; readonly temperature?: Sourced<number> };
+}
+
 /** Everything needed to lay out one run, and nothing else: the unit of remembering. */
 export interface RunSpec {
   readonly name: string;
@@ -245,6 +282,10 @@ export interface RunSpec {
   readonly spacing: Sourced<PostSpacing>;
   /** Below ground; half the height above ground when not stated (common practice). */
   readonly embed?: Sourced<Ticks>;
+  readonly hole?: HoleSpec;
+  /** The run's own, or the job's. */
+  readonly soil?: Sourced<SoilClass>;
+  readonly frost?: Sourced<Ticks>;
   /** Post tops above the top edge of the highest slat. */
   readonly tops: Sourced<Ticks>;
   /** Top edge of the highest slat above ground. */
@@ -365,6 +406,7 @@ export interface Job {
   };
   /** Nothing may be higher above the lowest ground within its bay. */
   readonly heightLimit?: Sourced<Ticks>;
+  readonly site: Site;
   /** Where the job demands that every run be alike from both sides; missing when it does not. */
   readonly alike?: Origin;
   /** Limits of findings that the job sets itself; the first of each code counts. */

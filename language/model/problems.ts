@@ -26,6 +26,14 @@ export interface ProblemArgs {
   readonly 'length-unknown-unit': RefusedArgs;
   /** A doubtful spelling, or none of a length; `problem` is the reason units/ gives. */
   readonly 'length-spelling': RefusedArgs & { readonly problem: string };
+  /** An amount in a unit of something else, or past what can be; `units` are those that would do, parted by commas. */
+  readonly 'amount-unclear': {
+    readonly what: string;
+    readonly spelling: string;
+    readonly reason: 'unit' | 'range';
+    readonly units: string;
+    readonly range: string;
+  };
   /** A size that cannot be. `limit` is what it is held against; empty for `zero`. */
   readonly 'impossible-size': {
     readonly what: string;

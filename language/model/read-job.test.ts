@@ -12,6 +12,7 @@ it('works for an empty file and for a library without a job', async () => {
       origin: { uri: JOB_URI, path: '', why: 'default' },
     },
     privacy: {},
+    site: {},
     thresholds: [],
     accepted: [],
     viewers: [],

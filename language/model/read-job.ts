@@ -1,6 +1,6 @@
 import type * as ast from '../grammar/index.ts';
 import { isStock } from '../grammar/index.ts';
-import type { BrokenRun, Job, RunSpec } from './job.ts';
+import type { BrokenRun, Job, RunSpec, Site } from './job.ts';
 import { pickStatements } from './pick-statements.ts';
 import { readDecisions } from './read-decisions.ts';
 import { tellCaps } from './read-dressing.ts';
@@ -11,6 +11,7 @@ import { readNames } from './read-names.ts';
 import { readPattern } from './read-pattern.ts';
 import { readPrivacy } from './read-privacy.ts';
 import { readRun, tellGateRun } from './read-run.ts';
+import { readSite } from './read-site.ts';
 import { readStock } from './read-stock.ts';
 import { readViews } from './read-views.ts';
 import { follow, type JobContext, makeReader, originOf, type Reader } from './reader.ts';
@@ -38,6 +39,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
   const limit = pick('HeightLimit');
   const heightLimit = readLength(reader, limit?.limit, { what: 'limit height' });
   const alike = pick('AlikeDemand');
+  const site = readSite(reader, pick);
   const stock: Job['stock'] = elements.flatMap((element) => {
     if (element.$type === 'Material') readMaterial(reader, element);
     // Read for itself: what is wrong with it is told whether or not a run uses it.
@@ -45,13 +47,14 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     return isStock(element) ? (readStock(reader, element) ?? []) : [];
   });
   tellCaps(reader);
-  const runs = readRuns(reader, later);
+  const runs = readRuns(reader, later, site);
   const job = {
     uri: context.uri,
     origin: originOf(reader, node ?? root),
     measure,
     privacy,
     ...(heightLimit ? { heightLimit } : {}),
+    site,
     ...readDecisions(reader, node),
     ...readViews(reader, later),
     stock,
@@ -63,7 +66,11 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
 }
 
 /** Runs in file order, each with its gates. One that has the name of an earlier one is left out. */
-function readRuns(reader: Reader, later: ReadonlySet<ast.Element>): readonly (RunSpec | BrokenRun)[] {
+function readRuns(
+  reader: Reader,
+  later: ReadonlySet<ast.Element>,
+  site: Site,
+): readonly (RunSpec | BrokenRun)[] {
   const gates = new Map<ast.Run, ast.Gate[]>();
   const runs: ast.Run[] = [];
   for (const element of reader.root.elements ?? []) {
@@ -76,6 +83,6 @@ function readRuns(reader: Reader, later: ReadonlySet<ast.Element>): readonly (Ru
   }
   return untangled(
     reader,
-    runs.map((run) => readRun(reader, run, gates.get(run) ?? [])),
+    runs.map((run) => readRun(reader, run, gates.get(run) ?? [], site)),
   );
 }

@@ -1,6 +1,6 @@
 import type * as ast from '../grammar/index.ts';
 import { DEFAULT_MOUNTING, DEFAULT_SIDE } from './defaults.ts';
-import type { BrokenRun, GateSpec, InfillSpec, RunSpec, Sourced } from './job.ts';
+import type { BrokenRun, GateSpec, InfillSpec, RunSpec, Site, Sourced } from './job.ts';
 import { statedOrOnly } from './only-stock.ts';
 import { orAssumed } from './or-assumed.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
@@ -9,10 +9,12 @@ import { type ReadFill, readFill } from './read-fill.ts';
 import { readFlip } from './read-flip.ts';
 import { readGate } from './read-gate.ts';
 import { readGround } from './read-ground.ts';
+import { readHole } from './read-hole.ts';
 import { readInfillFit, readMounting } from './read-infill.ts';
 import { readBand, readLength } from './read-length.ts';
 import { readNoHoles } from './read-no-holes.ts';
 import { readPlacement } from './read-placement.ts';
+import { readGroundKind } from './read-site.ts';
 import { bayEstimate, hasSaneBays, readSpacing } from './read-spacing.ts';
 import { assumed, assumedLength, originOf, type Reader, tell } from './reader.ts';
 import { hasSaneSlats } from './sane-slats.ts';
@@ -22,12 +24,18 @@ type Statements = Picked<ast.RunStatement>;
 type GatelessRun = Omit<RunSpec, 'gates'>;
 
 /** A run with its gates. Broken when something that it cannot be laid out without is missing or cannot be. */
-export function readRun(reader: Reader, node: ast.Run, gates: readonly ast.Gate[]): RunSpec | BrokenRun {
+export function readRun(
+  reader: Reader,
+  node: ast.Run,
+  gates: readonly ast.Gate[],
+  site: Site,
+): RunSpec | BrokenRun {
   const broken: BrokenRun = { name: node.name, origin: originOf(reader, node), broken: true };
   const pick = pickStatements(reader, 'run', node.statements);
   const fillStatement = pick('FillStatement');
   const fill = fillStatement ? readFill(reader, fillStatement) : tellMissing(reader, node, 'fill');
-  const run = readOwn(reader, node, pick, fill);
+  const own = readOwn(reader, node, pick, fill);
+  const run = own && { ...groundOf(site), ...own };
   if (!run || !fill) {
     for (const gate of gates) tellGateRun(reader, gate, node, 'broken');
     return broken;
@@ -52,6 +60,11 @@ export function tellGateRun(
   tell(reader, 'gate-run', originOf(reader, gate, 'run'), args, related);
 }
 
+/** What the job says of its ground holds for a run that says nothing else. */
+function groundOf({ soil, frost }: Site): Pick<RunSpec, 'soil' | 'frost'> {
+  return { ...(soil ? { soil } : {}), ...(frost ? { frost } : {}) };
+}
+
 function readOwn(
   reader: Reader,
   node: ast.Run,
@@ -69,6 +82,7 @@ function readOwn(
   const bottom = readBottom(reader, node, pick);
   const embedStatement = pick('EmbedStatement');
   const embed = readLength(reader, embedStatement?.value, { what: 'embed', zero: true });
+  const hole = readHole(reader, node, pick('HoleStatement'));
   const tops = orAssumed(reader, node, pick('PostTops'), 'tops');
   const ground = readGround(reader, node, pick, length);
   const infill = readRunInfill(reader, node, pick, fill);
@@ -91,6 +105,8 @@ function readOwn(
     post,
     spacing,
     ...(embed ? { embed } : {}),
+    ...(hole ? { hole } : {}),
+    ...readGroundKind(reader, pick('SoilStatement'), pick('FrostStatement')),
     tops,
     height,
     bottom,

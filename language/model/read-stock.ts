@@ -8,9 +8,15 @@ import { readMaterial } from './read-material.ts';
 import { follow, originOf, type Reader, tell } from './reader.ts';
 import { useFlat } from './use-stock.ts';
 
-const IN_POST = new Set(['AlongStatement', 'ThroughStatement', 'MadeOfStatement', 'LengthsStatement']);
+const IN_POST = new Set([
+  'AlongStatement',
+  'ThroughStatement',
+  'WallStatement',
+  'MadeOfStatement',
+  'LengthsStatement',
+]);
 const IN_CLEAT = new Set(['WidthStatement', 'ThicknessStatement', 'MadeOfStatement', 'LengthsStatement']);
-const IN_BOARD = new Set([...IN_CLEAT, 'SpanLimit']);
+const IN_BOARD = new Set([...IN_CLEAT, 'WallStatement', 'SpanLimit']);
 
 /** A stock as stated; undefined when a size is missing or cannot be. Read once, told once. */
 export function readStock(reader: Reader, node: ast.Stock): Stock | undefined {
@@ -39,6 +45,7 @@ function readPost(reader: Reader, node: ast.Post): PostStock | undefined {
   const along = size(reader, node, 'along', pick('AlongStatement'));
   const through = size(reader, node, 'through', pick('ThroughStatement'));
   const rest = {
+    ...wallOf(reader, pick('WallStatement')),
     ...materialOf(reader, pick('MadeOfStatement')),
     ...lengthsOf(reader, pick('LengthsStatement')),
   };
@@ -53,6 +60,7 @@ function readFlat(reader: Reader, node: ast.Board | ast.Rail | ast.Cleat): FlatS
   const thickness = size(reader, node, 'thickness', pick('ThicknessStatement'));
   const spanLimit = readLength(reader, pick('SpanLimit')?.limit, { what: 'span' });
   const rest = {
+    ...wallOf(reader, pick('WallStatement')),
     ...materialOf(reader, pick('MadeOfStatement')),
     ...lengthsOf(reader, pick('LengthsStatement')),
   };
@@ -111,6 +119,11 @@ function size(
 ): Sourced<Ticks> | undefined {
   if (!statement) return tellMissing(reader, block, what);
   return readLength(reader, statement.value, { what });
+}
+
+function wallOf(reader: Reader, statement: ast.WallStatement | undefined): Pick<Stock, 'wall'> {
+  const wall = readLength(reader, statement?.value, { what: 'wall' });
+  return wall ? { wall } : {};
 }
 
 function materialOf(reader: Reader, statement: ast.MadeOfStatement | undefined): Pick<Stock, 'material'> {

@@ -1,7 +1,6 @@
-import type * as ast from '../grammar/index.ts';
 import { nearNames } from '../grammar/index.ts';
 import type { MaterialKind } from './job.ts';
-import { originOf, type Reader, tell } from './reader.ts';
+import { type Node, originOf, type Reader, tell } from './reader.ts';
 
 /** Words for units, and for what materials are, that people write for the language's own. */
 const OTHER_WORDS: Readonly<Record<string, string>> = {
@@ -43,7 +42,7 @@ export function readWord<W extends string>(
   reader: Reader,
   word: string | undefined,
   known: readonly W[],
-  at: { readonly node: ast.MeasureStatement | ast.KindStatement; readonly property: string },
+  at: { readonly node: Node; readonly property: string },
   place: string,
 ): W | undefined {
   if (word === undefined) return undefined;

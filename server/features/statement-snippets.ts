@@ -171,6 +171,35 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   ],
   GapLimit: [one('gap at most', 'gap at most [3/4"~20 mm]', 'widest gap allowed')],
   KindStatement: [one('kind', 'kind [wood|composite|pvc|aluminum|steel]', 'what it is')],
+  WindStatement: [
+    one(
+      'wind, speed',
+      'wind [115 mph~50 m/s], exposure [B|C|D], by [ASCE 7-16|ASCE 7-22|ASCE 7-10|ASCE 7-05]',
+      'the speed your local authority names, and the standard it goes by',
+    ),
+    one('wind pressure', 'wind pressure [15 psf~0.7 kPa]', 'at the level of allowable stress'),
+  ],
+  SoilStatement: [
+    one('soil', 'soil [clay|silt|sand|gravel|rock|bedrock]', 'bears posts sideways'),
+    one('soil class', 'soil class [1|2|3|4|5]', 'of the table of presumptive bearing'),
+  ],
+  FrostStatement: [one('frost', 'frost [36"~900 mm]', 'how deep the ground freezes')],
+  FittedStatement: [
+    one(
+      'fitted at',
+      'fitted at [14] % moisture, [68 °F~20 °C]',
+      'the day of fitting; what moves later moves from there',
+    ),
+  ],
+  SpeciesStatement: [one('species', 'species [western-redcedar]', 'wood by the tables')],
+  GradeStatement: [one('grade', 'grade [2|1]', 'of sawn lumber: No.1 or No.2')],
+  BendingStatement: [
+    one('bending', 'bending [1000 psi~7 MPa]', 'allowable stress in wind, as its maker states it'),
+  ],
+  StiffnessStatement: [one('stiffness', 'stiffness [1100000 psi~7.6 GPa]', 'modulus of elasticity')],
+  DensityStatement: [one('density', 'density [23 lb/ft3~370 kg/m3]', 'as it is when dry')],
+  WallStatement: [one('wall', 'wall [1/8"~3 mm]', 'of a tube; what states none is full')],
+  HoleStatement: [one('hole', 'hole [12"~300 mm] diameter, gravel [6"~150 mm]', 'what each post stands in')],
   WidthStatement: [one('width', 'width [5-1/2"~140 mm]', 'the face seen')],
   ThicknessStatement: [one('thickness', 'thickness [3/4"~20 mm]', 'through the screen')],
   AlongStatement: [one('along', 'along [3-1/2"~90 mm]', 'along the run')],

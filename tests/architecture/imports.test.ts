@@ -11,7 +11,7 @@ const root = resolve(import.meta.dirname, '../..');
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'language/units': [],
   'language/grammar': ['language/units', 'langium', 'vscode-uri'],
-  'language/model': ['language/grammar', 'language/units'],
+  'language/model': ['language/grammar', 'language/standards', 'language/units'],
   'language/layout': ['language/model', 'language/units', 'language/grammar types'],
   'language/standards': ['language/units'],
   'language/figures': ['language/layout', 'language/model', 'language/standards', 'language/units'],

@@ -187,6 +187,7 @@ export function jobOf(runs: Job['runs']): Job {
     origin: originOf('job'),
     measure: sourced(measure, 'job/measure'),
     privacy: {},
+    site: {},
     thresholds: [],
     accepted: [],
     viewers: [],
