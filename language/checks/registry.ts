@@ -7,19 +7,26 @@ import { cornerNotSquare } from './corner-not-square.ts';
 import type { JobCheck, LayoutCheck, RunCheck } from './define.ts';
 import { facesDiffer } from './faces-differ.ts';
 import type { Finding, FindingKind } from './finding.ts';
+import { gapCloses, gapGrows } from './gap-movement.ts';
 import { gapTooWide } from './gap-too-wide.ts';
+import { hingePostBends, hingesFew } from './gate-strength.ts';
 import { clearanceHigh, clearanceLow } from './ground-clearance.ts';
 import { heightOverLimit } from './height-over-limit.ts';
+import { holeNarrow } from './hole-narrow.ts';
 import { impossibleGeometry } from './impossible-geometry.ts';
 import { jointUnsupported } from './joint-unsupported.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
 import { nominalSize } from './nominal-size.ts';
+import { opennessRelief } from './openness-relief.ts';
 import { overlapSmall } from './overlap-small.ts';
 import { patternOpen } from './pattern-open.ts';
 import { placeSeen, sightUnclear } from './place-seen.ts';
 import { planeOffset } from './plane-offset.ts';
+import { embedShallow, embedUnderFormula, frostDeeper } from './post-depth.ts';
 import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
+import { postBends, postBendsScreening } from './post-strength.ts';
 import { ripTooThin } from './rip-too-thin.ts';
+import { slatBends, slatSags } from './slat-strength.ts';
 import { spanTooLong } from './span-too-long.ts';
 import { checkDecisions, decisionKinds } from './stated-decisions.ts';
 import { fixesOf } from './stated-fixes.ts';
@@ -46,6 +53,19 @@ const RUN_CHECKS: readonly RunCheck[] = [
   postMovedForObstacle,
   ripTooThin,
   spanTooLong,
+  slatBends,
+  slatSags,
+  postBends,
+  postBendsScreening,
+  embedShallow,
+  embedUnderFormula,
+  frostDeeper,
+  holeNarrow,
+  gapCloses,
+  gapGrows,
+  opennessRelief,
+  hingesFew,
+  hingePostBends,
   tooOpen,
 ];
 

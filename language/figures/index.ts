@@ -11,3 +11,7 @@ export { type FaceOverlap, faceOverlap, seeThroughFrom } from './face-overlap.ts
 export { cutOffAngle, openShare, openShareAtAngle } from './openness.ts';
 export { seeThrough } from './see-through.ts';
 export * from './sight/index.ts';
+export { keepsWithin, type Working, type WorkingInput, type WorkingStep } from './working.ts';
+export { workingLines } from './working-lines.ts';
+export * from './workings/index.ts';
+export { type JobCalculation, type RunCalculation, workingsOf, workingsOfRun } from './workings.ts';

@@ -186,6 +186,8 @@ export interface GateSpec {
   /** Where the opening begins: the face of the left gate post that looks into it. */
   readonly station: Sourced<Ticks>;
   readonly hinges: Sourced<'left' | 'right'>;
+  /** How many; as many as the leaf needs where nothing is said. */
+  readonly hingeCount?: Sourced<number>;
   readonly opensTo?: Sourced<string>;
   readonly hingeGap: Sourced<Ticks>;
   readonly latchGap: Sourced<Ticks>;

@@ -4,6 +4,7 @@ import type { FlatStock, GateSpec, InfillSpec, RunSpec, Sourced } from './job.ts
 import { statedOrOnly } from './only-stock.ts';
 import { orAssumed } from './or-assumed.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
+import { readCount } from './read-count.ts';
 import { type ReadFill, readFill } from './read-fill.ts';
 import { readFlip } from './read-flip.ts';
 import { readInfillFit, readMounting } from './read-infill.ts';
@@ -55,6 +56,7 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
     opening,
     station,
     hinges,
+    ...readHingeCount(reader, pick('HingeSide')),
     ...(opensTo?.side ? { opensTo: { value: opensTo.side, origin: originOf(reader, opensTo) } } : {}),
     hingeGap,
     latchGap,
@@ -76,6 +78,12 @@ function readHinges(
   if (statement?.side) return { value: statement.side, origin: originOf(reader, statement) };
   if (!statement) tellMissing(reader, node, 'hinges');
   return assumed(reader, node, DEFAULT_HINGES);
+}
+
+function readHingeCount(reader: Reader, statement: ast.HingeSide | undefined): Pick<GateSpec, 'hingeCount'> {
+  const value = statement && readCount(reader, statement, 'hinges', { least: 2, most: 12 });
+  if (!statement || value === undefined) return {};
+  return { hingeCount: { value, origin: originOf(reader, statement, 'count') } };
 }
 
 /** The brace as stated, else of the frame's stock; undefined when it is to have none. */

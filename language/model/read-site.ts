@@ -45,7 +45,7 @@ function readWind(reader: Reader, node: ast.WindStatement | undefined): WindSpec
     const pressure = readAmount(reader, node, 'pressure', node.pressure, rule);
     return pressure && { kind: 'pressure', pressure: pressure.value, origin };
   }
-  const rule = { what: 'wind', unit: 'mph', least: 30, most: 250 } as const;
+  const rule = { what: 'wind speed', unit: 'mph', least: 30, most: 250 } as const;
   const speed = readAmount(reader, node, 'speed', node.speed, rule);
   const at = { node, property: 'exposure' };
   const exposure = readWord(reader, node.exposure, EXPOSURES, at, 'exposure');

@@ -112,6 +112,8 @@ export const ELEVATION_RATE = valued(
 export const TOPOGRAPHY = valued(1, '', secondary('ASCE 7', 'Fig. 26.8-1'));
 /** Not less than this on the projected area, at strength level. */
 export const MINIMUM_PRESSURE = valued(16, 'psf', secondary('ASCE 7-16', '29.7'));
+/** The same in service terms, for what states no wind: 0.6 times 16 psf. */
+export const LEAST_SERVICE_PRESSURE = valued(9.6, 'psf', secondary('ASCE 7-16', '29.7 and 2.4.1'));
 /** Share of openings from which a screen is reckoned as an open frame; under it, as solid with openings. */
 export const OPEN_FROM = valued(0.3, '', secondary('ASCE 7', 'Fig. 29.3-1, Fig. 29.4-2 notes'));
 /** On walls that stand on the ground the resultant is so much of the height above their middle. */

@@ -52,7 +52,7 @@ it('does not mix dimensions', () => {
 
 it.each<[Amount, string, string]>([
   [{ value: 9.6, unit: 'psf' }, '9.6 psf', '0.4597 kPa'],
-  [{ value: 16100, unit: 'in-lb' }, '16,100 in-lb', '1.819 kN·m'],
+  [{ value: 16100, unit: 'in-lb' }, '16,100 in-lb', '1,819 N·m'],
   [{ value: 1341.7, unit: 'ft-lb' }, '1,342 ft-lb', '1.819 kN·m'],
   [{ value: 7.1458, unit: 'in3' }, '7.146 in³', '117,099 mm³'],
   [{ value: 0.0000034, unit: '/°F' }, '3.4 × 10^-6 /°F', '6.12 × 10^-6 /°C'],

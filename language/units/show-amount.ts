@@ -13,7 +13,7 @@ const METRIC_FOR: Partial<Record<UnitName, UnitName>> = {
   in4: 'mm4',
   lb: 'kN',
   kip: 'kN',
-  'in-lb': 'kN·m',
+  'in-lb': 'N·m',
   'ft-lb': 'kN·m',
   psf: 'kPa',
   psi: 'MPa',

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { CannotRun } from './usage.ts';
 
-const COMMANDS = ['check', 'draw', 'pieces'] as const;
+const COMMANDS = ['check', 'draw', 'pieces', 'figures'] as const;
 
 /** A command line understood. */
 export interface Request {
@@ -23,7 +23,7 @@ export function readArguments(words: readonly string[]): Request {
   if (values.json && values.csv) throw new CannotRun('Ask for --json or --csv, not both.');
   if (values.csv && known !== 'pieces') throw new CannotRun('--csv belongs to pieces.');
   if (values.json && known === 'draw')
-    throw new CannotRun('draw writes SVG; --json belongs to check and pieces.');
+    throw new CannotRun('draw writes SVG; --json belongs to check, pieces and figures.');
   if (known === 'draw' && !values.out) throw new CannotRun('draw needs --out DIR.');
   if (known !== 'draw' && values.out) throw new CannotRun('--out belongs to draw.');
   return {

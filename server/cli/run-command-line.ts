@@ -1,6 +1,7 @@
 import { readArguments } from './arguments.ts';
 import { check } from './check.ts';
 import { draw } from './draw.ts';
+import { figures } from './figures.ts';
 import { pieces } from './pieces.ts';
 import { CannotRun, USAGE } from './usage.ts';
 
@@ -28,6 +29,8 @@ export async function runCommandLine(
         return await draw(request, folder, terminal);
       case 'pieces':
         return await pieces(request, folder, terminal);
+      case 'figures':
+        return await figures(request, folder, terminal);
     }
   } catch (error) {
     const expected = error instanceof CannotRun;

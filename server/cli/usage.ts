@@ -4,6 +4,7 @@ export const USAGE = `slatwright: slatted screens from text
   slatwright check FILE... [--json]           findings as file:line:column severity code message
   slatwright draw FILE... --out DIR           plans, each run and gate from both sides, sections
   slatwright pieces FILE... [--json | --csv]  every piece with what the saw needs
+  slatwright figures FILE... [--json]         every calculation with its working and what it rests on
 
 FILE may be a folder: every .slat file directly in it is taken.
 Ends with 0 when there are no errors, 1 when there are, 2 when it could not run.

@@ -96,3 +96,29 @@ it('tells of a run whether it is alike from both sides, and from where one sees 
   expect(told).toMatch(/one sees through from 23(\.0)?° off square/);
   expect(told).toContain('alike from both sides once turned upside down');
 });
+
+it('tells of posts how they are bent and how deep they stand, with every step', async () => {
+  const told = await hover(RUN.replace('posts pole', 'po<|>sts pole'));
+  expect(told).toContain('west, post');
+  expect(told).toContain('fb = P h / S');
+  expect(told).toContain('One third'.toLowerCase());
+  // 2.34 and 4.36 of IBC Eq. 18-1.
+  expect(told).toContain('A = 2.34 P / (S1 b)');
+  expect(told).toContain('rests on IBC, 1807.3.2.1');
+  expect(told).toContain('Wind is not stated');
+});
+
+it('tells of a wind statement the pressure on each run, and of a gate its weight and hinges', async () => {
+  const windy = RUN.replace('job {', 'job { wind 115 mph, exposure B, by ASCE 7-16;');
+  const told = await hover(windy.replace('wind', 'wi<|>nd'));
+  expect(told).toContain('west, wind');
+  expect(told).toContain('q = 0.00256 Kz Kzt Kd V²');
+  expect(told).toContain('ASCE 7-16');
+  expect(await hover(RUN.replace('gate wicket', 'ga<|>te wicket'))).toContain('Weight of wicket');
+});
+
+it('tells of slats the span at which they still do', async () => {
+  // 3-1/2 x 3/4, Western Cedars wet, 0.9 million psi, 9.6 psf: (384 x 0.9e6 x 0.75^3 / (12 x 5 x 120 x 9.6 / 144))^(1/3) = 67.2 in.
+  const told = await hover(`${RUN}pattern p { repeat pla<|>nk; gap 1/2" }\n`);
+  expect(told).toContain('laid flat, spans at most 67-1/4"');
+});

@@ -20,12 +20,15 @@ import type { SlatServices } from '../services.ts';
 import { jobContext, type Kept } from '../work/index.ts';
 import { isFirstWord } from './grammar-phrases.ts';
 import { fitLines, gateLines, lengthLines, patternLines, runLines, stockLines } from './hover-text.ts';
+import { spanLines, type ToldWorking, workingsAt } from './hover-workings.ts';
+import { plain } from './plain-markdown.ts';
 import { STATEMENT_SNIPPETS } from './statement-snippets.ts';
 
 /** What stands under the pointer amounts to. */
 interface Told {
   readonly title: string;
   readonly lines: readonly string[];
+  readonly workings?: readonly ToldWorking[];
 }
 
 /** Hovers: lengths in both systems, what names come to, and what a statement is for. */
@@ -44,9 +47,14 @@ export class SlatHover implements HoverProvider {
     const measure = kept?.work.job.measure.value ?? IMPERIAL;
     const told = this.ofLength(leaf) ?? this.ofName(leaf, kept, measure) ?? ofStatement(leaf, kept, measure);
     if (!told) return undefined;
-    const value = [`**${plain(told.title)}**`, ...told.lines.map((line) => `- ${plain(line)}`)].join('\n');
+    const parts = [told, ...(told.workings ?? [])];
+    const value = parts
+      .map(({ title, lines }) =>
+        [`**${plain(title)}**`, '', ...lines.map((line) => `- ${plain(line)}`)].join('\n'),
+      )
+      .join('\n\n');
     return {
-      contents: { kind: MarkupKind.Markdown, value: value.replace('\n', '\n\n') },
+      contents: { kind: MarkupKind.Markdown, value },
       range: (CstUtils.getDatatypeNode(leaf) ?? leaf).range,
     };
   }
@@ -73,7 +81,9 @@ export class SlatHover implements HoverProvider {
       const stock = stockAlone(root, context, measure, node);
       return {
         title: titleOf(node),
-        lines: stock ? stockLines(stock, measure) : ['cannot be read as written'],
+        lines: stock
+          ? [...stockLines(stock, measure), ...spanLines(stock, kept, measure)]
+          : ['cannot be read as written'],
       };
     }
     if (isPattern(node)) {
@@ -115,7 +125,10 @@ function ofGate(node: AstNode, kept: Kept | undefined, measure: Measure): Told {
   const path = nodePath(node);
   for (const run of kept?.runs ?? []) {
     const leaf = run.leaves.find(({ spec }) => spec.origin.path === path);
-    if (leaf) return { title: titleOf(node), lines: gateLines(run, leaf, measure) };
+    if (leaf) {
+      const lines = gateLines(run, leaf, measure);
+      return { title: titleOf(node), lines, workings: workingsAt(node, kept, measure) };
+    }
   }
   return { title: titleOf(node), lines: ['cannot be worked out yet'] };
 }
@@ -148,7 +161,9 @@ function ofStatement(leaf: CstNode, kept: Kept | undefined, measure: Measure): T
       : snippets.map((one) => `${one.label}: ${one.about}`);
   const fills = leaf.astNode.$type === 'FillStatement' || leaf.astNode.$type === 'Fit';
   const fits = fills ? fitLines(fitsAt(leaf.astNode, kept?.runs ?? []), measure) : [];
-  return about.length + fits.length > 0 ? { title: word.value, lines: [...about, ...fits] } : undefined;
+  const workings = workingsAt(leaf.astNode, kept, measure);
+  const lines = [...about, ...fits];
+  return lines.length + workings.length > 0 ? { title: word.value, lines, workings } : undefined;
 }
 
 function fitsAt(statement: AstNode, runs: readonly RunLayout[]) {
@@ -164,9 +179,4 @@ function fitsAt(statement: AstNode, runs: readonly RunLayout[]) {
 
 function titleOf(node: AstNode): string {
   return `${node.$type.toLowerCase()} ${(node as { name?: string }).name ?? ''}`.trim();
-}
-
-/** Nothing that a file says becomes markup. */
-function plain(text: string): string {
-  return text.replace(/[\\`*_{}[\]()#+!|<>~&]/g, (mark) => `\\${mark}`).replace(/[\r\n]/g, ' ');
 }

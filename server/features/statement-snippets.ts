@@ -308,7 +308,10 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
     one('flip end for end', 'flip end for end', 'left to right'),
   ],
   Opening: [one('opening', `opening [42"~1050 mm] from [8'~2.4 m]`, 'clear between gate posts')],
-  HingeSide: [one('hinges on', 'hinges on [left|right]', 'as seen from the front')],
+  HingeSide: [
+    one('hinges on', 'hinges on [left|right]', 'as seen from the front'),
+    one('hinges on, count', 'hinges on [left|right], [3] hinges', 'and how many'),
+  ],
   OpensTo: [one('opens to', 'opens to [garden]', 'the side the leaf travels toward')],
   HingeGap: [one('hinge gap', 'hinge gap [1/4"~6 mm]', 'beside the hinges')],
   LatchGap: [one('latch gap', 'latch gap [1/2"~12 mm]', 'beside the latch')],

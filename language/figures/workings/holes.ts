@@ -1,0 +1,87 @@
+import type { RunLayout } from '../../layout/index.ts';
+import { isMetric, type Job, levelAt } from '../../model/index.ts';
+import { BAGS, CONCRETE_WASTE, COVER, HOLE_WIDTHS, METRIC_BAGS } from '../../standards/index.ts';
+import { type Ticks, toInches } from '../../units/index.ts';
+import { boxOf } from '../box.ts';
+import { bagsFor, coverOf, holeVolumes } from '../formulas/index.ts';
+import type { Working } from '../working.ts';
+import { amount, fromOf, inchesOf, input, step } from './amounts.ts';
+
+/** The holes of a run: what goes into them, and how a post sits in one. */
+export interface Holes {
+  readonly count: number;
+  /** Around the largest post, inches. */
+  readonly cover: number;
+  /** The hole over the widest side of the largest post. */
+  readonly times: number;
+  readonly widest: Ticks;
+  readonly working: Working;
+}
+
+/** Undefined where no hole is stated. */
+export function holesOf(run: RunLayout, job: Job): Holes | undefined {
+  const { hole } = run.spec;
+  const posts = run.pieces.filter(({ role }) => role === 'post');
+  if (!hole || posts.length === 0) return undefined;
+  const metric = isMetric(job.measure.value);
+  const bag = metric
+    ? { name: '20 kg', yields: 35.3147 / METRIC_BAGS.value }
+    : { name: '60 lb', yields: BAGS[2]?.yields ?? 0.45 };
+  const diameter = toInches(hole.diameter.value);
+  let [concrete, gravel, byHole, cover, times, widest] = [
+    0,
+    0,
+    0,
+    Number.POSITIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+    0,
+  ];
+  for (const post of posts) {
+    const { low, high } = boxOf(post);
+    const [along, through] = [toInches(high[0] - low[0]), toInches(high[1] - low[1])];
+    const depth = toInches(levelAt(run.groundLine, Math.round((low[0] + high[0]) / 2)) - low[2]);
+    const volumes = holeVolumes(diameter, depth, toInches(hole.gravel.value), along * through);
+    concrete += volumes.concrete;
+    gravel += volumes.gravel;
+    byHole += bagsFor(volumes.concrete, bag.yields);
+    cover = Math.min(cover, coverOf(diameter, along, through));
+    times = Math.min(times, diameter / Math.max(along, through));
+    widest = Math.max(widest, high[0] - low[0], high[1] - low[1]);
+  }
+  const ordered = concrete * (1 + CONCRETE_WASTE.value);
+  return {
+    count: posts.length,
+    cover,
+    times,
+    widest,
+    working: {
+      code: 'holes',
+      title: 'Concrete and gravel of the holes',
+      where: { origin: hole.diameter.origin, label: `${run.spec.name}, holes`, run: run.key },
+      formula: 'V = (π D² / 4 - post) d',
+      inputs: [
+        input('diameter', 'D', inchesOf(hole.diameter.value), fromOf(hole.diameter.origin)),
+        input('gravel below the post', '', inchesOf(hole.gravel.value), fromOf(hole.gravel.origin)),
+        input('holes', 'n', amount(posts.length, ''), 'posts of this run'),
+        input('allowance', '', amount(100 * CONCRETE_WASTE.value, '%'), 'common practice'),
+        input('a bag yields', '', amount(bag.yields, 'ft3'), `${bag.name}, printed on the bag`),
+      ],
+      steps: [
+        step('concrete of all holes, posts taken off', amount(concrete, 'ft3')),
+        step('gravel of all holes', amount(gravel, 'ft3')),
+        step('with the allowance', amount(ordered, 'ft3')),
+        step(`bags of ${bag.name}, rounded up at each hole, for the crew`, amount(byHole, '')),
+        step(
+          `bags of ${bag.name} for the job, with the allowance, rounded up once`,
+          amount(bagsFor(ordered, bag.yields), ''),
+        ),
+        step('concrete around the corner of a post', amount(cover, 'in')),
+      ],
+      figure: amount(ordered, 'ft3'),
+      basis: [CONCRETE_WASTE, HOLE_WIDTHS, COVER, metric ? METRIC_BAGS : (BAGS[2] ?? METRIC_BAGS)],
+      notes: [
+        'Bags by the hole and by the job differ; order by the greater. Have buried lines marked before you dig.',
+      ],
+    },
+  };
+}

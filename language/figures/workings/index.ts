@@ -1,0 +1,8 @@
+/** Calculations on a run's pieces, each with its working; and what checks need of them. */
+export { type Embedded, embedment } from './embedment.ts';
+export { type GateFigures, gateFigures } from './gates.ts';
+export { type Holes, holesOf } from './holes.ts';
+export { type Movement, movements } from './movement.ts';
+export { type PostBending, postBendings } from './posts.ts';
+export { largestSpan, type SlatFigures, slatFigures, WAVY } from './slats.ts';
+export { solidityOf, type WindLoad, windOn } from './wind-on.ts';
