@@ -6,7 +6,8 @@ const RESERVED = new Set(
     'gate half hinges hole in inside job lap lengths level limit made material measure miter most ' +
     'move no none not of on opening opens over pattern placed post posts rail rails repeat rip run ' +
     'see-through seen sides slats slope steps through to tops turns under use with ' +
-    'accept because before behind eye floor hide place threshold times viewer'
+    'accept and apart because before behind cap caps collars eye floor hide hipped place stiffeners threshold ' +
+    'times viewer'
   ).split(' '),
 );
 
