@@ -56,6 +56,7 @@ function stockOf(run: RunLayout): ReadonlyMap<Stock, Ticks> {
     spec.post.value,
     spec.rail?.value,
     spec.stiffeners?.stock.value,
+    spec.battens?.value,
     spec.collars?.stock.value,
     ...spec.gates.flatMap((gate) => [gate.post.value, gate.frame.value, gate.brace?.value]),
     ...[spec.infill, ...spec.gates.map((gate) => gate.infill)].flatMap((infill) => [

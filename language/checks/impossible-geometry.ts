@@ -146,6 +146,10 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) =>
       `Bay ${a.bay} is ${a.clear} clear; its stiffeners and cleats need ${a.needs}. Ask for fewer, or set the posts farther apart.`,
   },
+  'batten-too-wide': {
+    message: (a) =>
+      `Post ${a.post} stands beside a gate and is ${a.along} along the run; ${a.batten}, ${a.width} wide, would be in the leaf's way. Use a narrower batten.`,
+  },
   'collar-no-room': {
     message: (a) =>
       `The collar at the ${a.end} of post ${a.post} needs ${a.needs}; there is ${a.room} ${

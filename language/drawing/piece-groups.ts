@@ -12,6 +12,7 @@ const TOLD_WHEN_HIDDEN: ReadonlySet<Role> = new Set<Role>([
   'post',
   'rail',
   'stiffener',
+  'batten',
   'collar',
   'stile',
   'brace',
@@ -162,6 +163,7 @@ function styleOf(piece: Piece): Style {
     case 'cap':
     case 'collar':
       return 'trim';
+    case 'batten':
     case 'stiffener':
       return 'rail';
     case 'rail':

@@ -49,13 +49,13 @@ export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: 
   };
 }
 
-/** Its posts below their caps, the top course of level slats, all upright ones, stiffeners, and the top of each leaf. */
+/** Its posts below their caps, the top course of level slats, all upright ones, stiffeners, battens, and the top of each leaf. */
 function shownFromAbove(run: RunLayout): readonly Piece[] {
   const upright = (gate: string | undefined) =>
     (run.leaves.find((leaf) => leaf.gate === gate)?.spec.infill ?? run.spec.infill).flip.upright;
   return run.pieces.filter((piece) => {
     if (piece.role === 'post') return true;
-    if (piece.role === 'stiffener') return true;
+    if (piece.role === 'stiffener' || piece.role === 'batten') return true;
     if (piece.role === 'rail') return piece.key.endsWith('/rail-top');
     return piece.role === 'slat' && (piece.course === 1 || upright(piece.gate));
   });

@@ -13,6 +13,7 @@ export type Role =
   | 'brace'
   | 'trim'
   | 'stiffener'
+  | 'batten'
   | 'cap'
   | 'collar';
 

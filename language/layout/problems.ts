@@ -72,6 +72,8 @@ export interface GeometryArgs {
   };
   /** Stiffeners and what stands at the posts take more than the bay. */
   'stiffeners-no-room': { bay: number; clear: string; needs: string };
+  /** A batten wider than the gate post it is on would be in the way of the leaf. */
+  'batten-too-wide': { batten: string; width: string; post: number; along: string };
   /** Slats or rails stand where a collar goes round the post. */
   'collar-no-room': { end: 'bottom' | 'top'; post: number; room: string; needs: string };
   /** Two pieces are in one place. */

@@ -1,5 +1,6 @@
 import { groundLine, type Problem, type RunSpec } from '../model/index.ts';
 import { alternateProblem } from './alternate-boards.ts';
+import { coverPosts } from './battens.ts';
 import { bayProblems, planBay } from './bay-panel.ts';
 import { dressPosts } from './dress-posts.ts';
 import { fillBays, type Infills } from './fill-bays.ts';
@@ -57,6 +58,7 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Jo
   );
   const standing = postPieces(spec, posts);
   const dressing = dressPosts(spec, posts, placed.bays, content.reach);
+  const covers = coverPosts(spec, placed.posts, content.pieces);
   return {
     ...bare(spec, hash, joints),
     sound: true,
@@ -68,8 +70,14 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Jo
     postTop: Math.max(...posts.map((post) => post.z[1])),
     embed: deepest,
     ...content,
-    problems: [...groundProblems(spec), ...placed.clashes, ...content.problems, ...dressing.problems],
-    pieces: [...standing, ...dressing.pieces, ...content.pieces],
+    problems: [
+      ...groundProblems(spec),
+      ...placed.clashes,
+      ...content.problems,
+      ...dressing.problems,
+      ...covers.problems,
+    ],
+    pieces: [...standing, ...dressing.pieces, ...content.pieces, ...covers.pieces],
     borrowed: joints.start ? [borrowedPost(spec, joints.start)] : [],
   };
 }

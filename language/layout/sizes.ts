@@ -47,6 +47,7 @@ export function sizeProblems(spec: RunSpec): readonly Problem[] {
     flat(spec.stiffeners.stock.value);
     if (spec.stiffeners.apart) sized('space between stiffeners', spec.stiffeners.apart);
   }
+  if (spec.battens) flat(spec.battens.value);
   if (spec.collars) flat(spec.collars.stock.value);
   if (spec.caps) {
     const cap = spec.caps.value;

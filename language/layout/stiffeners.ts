@@ -6,6 +6,7 @@ import { type Block, makeBoard } from './make-board.ts';
 import type { Piece } from './piece.ts';
 import type { PlacedBay } from './posts.ts';
 import { geometryProblem } from './problems.ts';
+import { reachOf, shares } from './reach.ts';
 
 /**
  * The pieces of a bay with its stiffeners: strips across the slats, as long as the infill is high (upright: as
@@ -91,16 +92,5 @@ function touches(slat: Piece, { x, z }: Block, plane: Ticks, face: ScreenFace): 
   );
 }
 
-const shares = (a: Range, b: Range): boolean => Math.min(a[1], b[1]) > Math.max(a[0], b[0]);
 const size = ([low, high]: Range): Ticks => high - low;
 const depthOf = (piece: Piece): Range => reachOf([piece], 1);
-
-function reachOf(pieces: readonly Piece[], axis: 0 | 1 | 2): Range {
-  let [low, high] = [Infinity, -Infinity];
-  for (const { solid } of pieces)
-    for (const vertex of solid.vertices) {
-      low = Math.min(low, vertex[axis]);
-      high = Math.max(high, vertex[axis]);
-    }
-  return [low, high];
-}

@@ -303,6 +303,8 @@ export interface RunSpec {
   /** Carries upright slats, at top and bottom of each bay. */
   readonly rail?: Sourced<FlatStock>;
   readonly stiffeners?: StiffenerSpec;
+  /** Over level slats on a face, at each post. */
+  readonly battens?: Sourced<FlatStock>;
   readonly caps?: Sourced<CapStock>;
   readonly collars?: CollarSpec;
   readonly infill: InfillSpec;

@@ -51,6 +51,7 @@ const WORDS: Readonly<Record<string, string>> = {
   CleatsStatement: 'cleats',
   RailsStatement: 'rails',
   StiffenersStatement: 'stiffeners',
+  BattensStatement: 'battens',
   CapsStatement: 'caps',
   CollarsStatement: 'collars',
   CapShape: 'flat or hipped',

@@ -2,24 +2,26 @@ import type * as ast from '../grammar/index.ts';
 import { formatLength } from '../units/index.ts';
 import { DEFAULT_CAP } from './defaults.ts';
 import { facesOf } from './faces.ts';
-import type { CapStock, InfillSpec, RunSpec, Sourced, StiffenerSpec } from './job.ts';
+import type { CapStock, FlatStock, InfillSpec, RunSpec, Sourced, StiffenerSpec } from './job.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
 import { readLength } from './read-length.ts';
 import { readMaterial } from './read-material.ts';
 import { assumed, follow, originOf, type Reader, tell } from './reader.ts';
 import { useFlat } from './use-stock.ts';
 
-type Dressing = Pick<RunSpec, 'stiffeners' | 'caps' | 'collars'>;
+type Dressing = Pick<RunSpec, 'stiffeners' | 'battens' | 'caps' | 'collars'>;
 
 /** What stands at the slats and posts of a run besides what carries it; what cannot be read is told and left out. */
 export function readDressing(reader: Reader, pick: Picked<ast.RunStatement>, infill: InfillSpec): Dressing {
   const stiffeners = readStiffeners(reader, pick('StiffenersStatement'), infill);
+  const battens = readBattens(reader, pick('BattensStatement'), infill);
   const caps = readCaps(reader, pick('CapsStatement'));
   const collars = pick('CollarsStatement');
   const stock =
     collars && useFlat(reader, collars.stock, { node: collars, property: 'stock', place: 'collars' });
   return {
     ...(stiffeners ? { stiffeners } : {}),
+    ...(battens ? { battens } : {}),
     ...(caps ? { caps } : {}),
     ...(collars && stock
       ? { collars: { stock, ends: [...new Set(collars.ends)], origin: originOf(reader, collars) } }
@@ -42,6 +44,21 @@ function readStiffeners(
   const usual = lie.length === 2 ? lie : [lie[0] === 'back' ? ('front' as const) : ('back' as const)];
   const faces = statement.both ? (['front', 'back'] as const) : statement.face ? [statement.face] : usual;
   return { stock, ...(apart ? { apart } : {}), faces, origin: originOf(reader, statement) };
+}
+
+/** Only where level slats lie on the posts is there something for a batten to cover. */
+function readBattens(
+  reader: Reader,
+  statement: ast.BattensStatement | undefined,
+  { mounting, flip }: InfillSpec,
+): Sourced<FlatStock> | undefined {
+  if (!statement) return undefined;
+  if (flip.upright || facesOf(mounting.value).length === 0) {
+    const block = flip.upright ? 'run with upright slats' : 'run with slats between posts';
+    tell(reader, 'wrong-statement', originOf(reader, statement), { what: 'battens', block });
+    return undefined;
+  }
+  return useFlat(reader, statement.stock, { node: statement, property: 'stock', place: 'battens' });
 }
 
 function readCaps(reader: Reader, statement: ast.CapsStatement | undefined): Sourced<CapStock> | undefined {

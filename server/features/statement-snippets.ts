@@ -293,6 +293,7 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
     one('stiffener', 'stiffener []', 'one across the slats at the middle of each bay'),
     one('stiffeners', "stiffeners [board], at most [3'~900 mm] apart", 'as many as keep a span'),
   ],
+  BattensStatement: [one('battens', 'battens []', 'over slats on a face, at every post')],
   CapsStatement: [one('caps', 'caps []', 'on every post')],
   CollarsStatement: [one('collars', 'collars [board] at [bottom|top]', 'mitered trim round each post')],
   EndGap: [one('end gap', 'end gap [1/8"~3 mm]', 'at each end of a slat')],

@@ -125,3 +125,24 @@ it('offers the end gap that gives a joint its bearing', async () => {
   // 11/16 on each side; with 1/8 between them 3/4.
   expect(findings[0]?.fixes?.map(({ title }) => title)).toEqual(['Write `end gap 1/8"`']);
 });
+
+it('covers the joints of slats at the posts with battens', async () => {
+  const run = (await openJob(dressed('battens slat; stiffener slat on both faces'))).run();
+  const battens = run.pieces.filter(({ role }) => role === 'batten');
+  // One at each of three posts, as high as the slats, before slats of 3/4 on posts whose front is at 1-3/4.
+  expect(battens.map(({ cut }) => toInches(cut.longPoint))).toEqual([47.5, 47.5, 47.5]);
+  for (const { solid } of battens) {
+    const depths = solid.vertices.map((vertex) => toInches(vertex[1]));
+    expect([Math.min(...depths), Math.max(...depths)]).toEqual([-3.25, -2.5]);
+  }
+  // That over the middle post holds twelve slats on either side of the joint.
+  expect(battens[1]?.supports).toHaveLength(24);
+  expect(findUnsupported(run)).toEqual([]);
+  expect(findOverlaps(run)).toEqual([]);
+});
+
+it('takes battens only for level slats on a face', async () => {
+  const text = dressed('battens slat').replace('slats on front face', 'slats between posts');
+  const found = (await openJob(text)).findings.map(({ code }) => code);
+  expect(found).toContain('wrong-statement');
+});

@@ -11,7 +11,7 @@ function partName(part: string): string {
   if (letter !== undefined)
     return `${behind ? 'back ' : ''}${{ b: 'bay', p: 'post', c: 'slat' }[letter]} ${number}`;
   if (part === 'back-trim') return 'back trim';
-  const [, what, which] = /^(cleat|rail|stile|trim|stiffener|collar)-([a-z-]+)$/.exec(part) ?? [];
+  const [, what, which] = /^(cleat|rail|stile|trim|stiffener|batten|collar)-([a-z-]+)$/.exec(part) ?? [];
   if (which !== undefined) return `${which.replaceAll('-', ' ')} ${what}`;
   return plain(part);
 }
