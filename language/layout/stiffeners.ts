@@ -5,7 +5,7 @@ import { bayLabel, stiffenerLabel } from './labels.ts';
 import { type Block, makeBoard } from './make-board.ts';
 import type { Piece } from './piece.ts';
 import type { PlacedBay } from './posts.ts';
-import { geometryProblem } from './problems.ts';
+import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { reachOf, shares } from './reach.ts';
 
 /**
@@ -36,6 +36,12 @@ export function stiffen(
   if (needs >= clear) {
     const args = { bay: bay.number, clear: shown(clear), needs: shown(needs) };
     return { pieces, problems: [geometryProblem('stiffeners-no-room', stiffeners.origin, args)] };
+  }
+  // As many in every bay as in this one.
+  const inAll = count * stiffeners.faces.length * Math.ceil(spec.length.value / bay.clear);
+  if (inAll > MOST_PIECES) {
+    const args = { count: inAll, most: MOST_PIECES };
+    return { pieces, problems: [geometryProblem('too-many-pieces', stiffeners.origin, args)] };
   }
   const free = (clear - count * width.value) / (count + 1);
   const made = stiffeners.faces.flatMap((face) => {

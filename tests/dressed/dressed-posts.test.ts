@@ -146,3 +146,10 @@ it('takes battens only for level slats on a face', async () => {
   const found = (await openJob(text)).findings.map(({ code }) => code);
   expect(found).toContain('wrong-statement');
 });
+
+it('lays out no more stiffeners than a run may have pieces', async () => {
+  const text = `board sliver { width 1/10000"; thickness 1/2" }\n${dressed('stiffeners sliver, at most 1/10000" apart')}`;
+  const { findings, open } = await checked(text, 'too-many-pieces');
+  expect(findings.length).toBeGreaterThan(0);
+  expect(open.run().pieces.some(({ role }) => role === 'stiffener')).toBe(false);
+});
