@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { CannotRun } from './usage.ts';
 
-const COMMANDS = ['check', 'draw', 'pieces', 'figures'] as const;
+const COMMANDS = ['check', 'draw', 'pieces', 'figures', 'cut'] as const;
 
 /** A command line understood. */
 export interface Request {
@@ -9,6 +9,9 @@ export interface Request {
   readonly files: readonly string[];
   readonly format: 'text' | 'json' | 'csv';
   readonly out?: string;
+  /** Of cut: how long a proof is sought, and what is to be least. */
+  readonly seconds?: number;
+  readonly by?: 'cost' | 'waste';
 }
 
 /** Reads the words after `slatwright`; throws {@link CannotRun} with what to write instead. */
@@ -26,12 +29,29 @@ export function readArguments(words: readonly string[]): Request {
     throw new CannotRun('draw writes SVG; --json belongs to check, pieces and figures.');
   if (known === 'draw' && !values.out) throw new CannotRun('draw needs --out DIR.');
   if (known !== 'draw' && values.out) throw new CannotRun('--out belongs to draw.');
+  if (known === 'cut' && files.length > 1) throw new CannotRun('cut takes one file.');
   return {
     command: known,
     files,
     format: values.json ? 'json' : values.csv ? 'csv' : 'text',
     ...(values.out ? { out: values.out } : {}),
+    ...readCutOptions(known, values.seconds, values.by),
   };
+}
+
+function readCutOptions(
+  command: Request['command'],
+  seconds: string | undefined,
+  by: string | undefined,
+): Pick<Request, 'seconds' | 'by'> {
+  if (command !== 'cut' && (seconds ?? by) !== undefined)
+    throw new CannotRun('--seconds and --by belong to cut.');
+  const span = Number(seconds);
+  if (seconds !== undefined && !(span >= 0 && span < 1e6))
+    throw new CannotRun(`--seconds ${seconds}: write a number of seconds, such as 10.`);
+  if (by !== undefined && by !== 'cost' && by !== 'waste')
+    throw new CannotRun(`--by ${by}: write cost or waste.`);
+  return { ...(seconds === undefined ? {} : { seconds: span }), ...(by === undefined ? {} : { by }) };
 }
 
 function parsed(words: readonly string[]) {
@@ -43,6 +63,8 @@ function parsed(words: readonly string[]) {
         json: { type: 'boolean' },
         csv: { type: 'boolean' },
         out: { type: 'string' },
+        seconds: { type: 'string' },
+        by: { type: 'string' },
         help: { type: 'boolean', short: 'h' },
       },
     });

@@ -1,5 +1,6 @@
 import { readArguments } from './arguments.ts';
 import { check } from './check.ts';
+import { cut } from './cut.ts';
 import { draw } from './draw.ts';
 import { figures } from './figures.ts';
 import { pieces } from './pieces.ts';
@@ -31,6 +32,8 @@ export async function runCommandLine(
         return await pieces(request, folder, terminal);
       case 'figures':
         return await figures(request, folder, terminal);
+      case 'cut':
+        return cut(request, folder, terminal);
     }
   } catch (error) {
     const expected = error instanceof CannotRun;

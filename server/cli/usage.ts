@@ -5,6 +5,8 @@ export const USAGE = `slatwright: slatted screens from text
   slatwright draw FILE... --out DIR           plans, each run and gate from both sides, sections
   slatwright pieces FILE... [--json | --csv]  every piece with what the saw needs
   slatwright figures FILE... [--json]         every calculation with its working and what it rests on
+  slatwright cut LIST [--json] [--seconds N] [--by cost | waste]
+                                              boards and cuts for a plain list of lengths (JSON or CSV)
 
 FILE may be a folder: every .slat file directly in it is taken.
 Ends with 0 when there are no errors, 1 when there are, 2 when it could not run.

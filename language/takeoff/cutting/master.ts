@@ -4,6 +4,8 @@ import type { Pattern } from './problem.ts';
 export interface Column {
   readonly pattern: Pattern;
   readonly cost: number;
+  /** Other limits it counts against, by the places of those limits. */
+  readonly also?: readonly number[];
 }
 
 /** Smaller differences are rounding. */
@@ -86,6 +88,40 @@ export class Master {
     return used;
   }
 
+  /** As `solution`, by the place of the column. */
+  solutionByIndex(): { readonly index: number; readonly times: number }[] {
+    const used: { index: number; times: number }[] = [];
+    for (let row = 0; row < this.rows; row++) {
+      const index = this.basis[row] as number;
+      const times = this.basic[row] as number;
+      if (index >= 0 && times > EPSILON) used.push({ index, times });
+    }
+    return used;
+  }
+
+  /**
+   * What surely stays uncovered when patterns cost nothing: the value of the dual solution, less what it may be too
+   * large by, since no column may have a reduced cost below 0 and there are no more boards than the limits say.
+   */
+  provenUncovered(): number {
+    let value = 0;
+    let boards = 0;
+    let worst = 0;
+    for (let i = 0; i < this.sizes; i++) {
+      const dual = Math.min(Math.max(0, this.duals[i] as number), this.penalties[i] as number);
+      worst = Math.max(worst, Math.abs(dual - (this.duals[i] as number)) * 1e3);
+      value += dual * (this.right[i] as number);
+    }
+    for (let j = 0; j < this.stockRow.length; j++) {
+      const row = this.stockRow[j] as number;
+      if (row < 0) continue;
+      boards += this.right[row] as number;
+      value += Math.min(0, this.duals[this.sizes + j] as number) * (this.right[row] as number);
+    }
+    for (const column of this.columns) worst = Math.max(worst, 0 - this.reducedCost(column));
+    return value - worst * boards;
+  }
+
   /** Pivots until no column that is there improves; false when it stopped short of that. */
   optimize(mostPivots = 20_000): boolean {
     for (let pivots = 0; pivots < mostPivots; pivots++) {
@@ -144,8 +180,9 @@ export class Master {
     return most;
   }
 
-  reducedCost({ pattern: { stock, items, counts }, cost }: Column): number {
+  reducedCost({ pattern: { stock, items, counts }, cost, also }: Column): number {
     let reduced = cost - (this.duals[this.sizes + stock] as number);
+    if (also) for (const limit of also) reduced -= this.duals[this.sizes + limit] as number;
     for (let k = 0; k < items.length; k++)
       reduced -= (counts[k] as number) * (this.duals[items[k] as number] as number);
     return reduced;
@@ -174,10 +211,14 @@ export class Master {
       const code = ~variable;
       return code >= SURPLUS ? [[code - SURPLUS, -1]] : [[code, 1]];
     }
-    const { stock, items, counts } = (this.columns[variable] as Column).pattern;
-    const entries = items.map((item, k) => [item, counts[k] as number] as const);
-    const row = this.stockRow[stock] as number;
-    return row < 0 ? entries : [...entries, [row, 1]];
+    const { pattern, also } = this.columns[variable] as Column;
+    const { stock, items, counts } = pattern;
+    const entries: [row: number, by: number][] = items.map((item, k) => [item, counts[k] as number]);
+    for (const limit of also ? [stock, ...also] : [stock]) {
+      const row = this.stockRow[limit] as number;
+      if (row >= 0) entries.push([row, 1]);
+    }
+    return entries;
   }
 
   private pivot(variable: number): boolean {

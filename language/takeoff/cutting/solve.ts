@@ -1,8 +1,11 @@
+import { allPatterns } from './all-patterns.ts';
+import { branchOnPatterns } from './branching.ts';
 import { ColumnPool } from './column-pool.ts';
-import { type CountCut, cheapestCounts, cutOf, fulfills } from './count-cuts.ts';
+import { type CountCut, cutOf, fulfills } from './count-cuts.ts';
+import { CountSearch } from './count-search.ts';
 import { dive } from './dive.ts';
-import { packExactly } from './exact-packing.ts';
-import { costOf, type Packing, type Problem } from './problem.ts';
+import { type PackingSearch, packExactly } from './exact-packing.ts';
+import { costOf, type Packing, type Pattern, type Problem } from './problem.ts';
 import { seeded } from './random.ts';
 import { type Relaxed, relax } from './relaxation.ts';
 import { cutOneByOne } from './sequential.ts';
@@ -15,6 +18,21 @@ export interface Progress {
   readonly bound: number;
   /** Nothing is left to be found out. */
   readonly done: boolean;
+}
+
+/** Numbers of boards of which it is not known whether the pieces fit on them. */
+interface Undecided {
+  readonly counts: readonly number[];
+  readonly cost: number;
+  readonly relaxed: Relaxed;
+  steps: number;
+  patterns?: readonly Pattern[] | undefined;
+}
+
+/** More than any plan can cost: a board for each piece. */
+function dearest({ costs, demands, available }: Problem): number {
+  const pieces = demands.reduce((sum, demand) => sum + demand, 0);
+  return 1 + costs.reduce((sum, cost, j) => sum + cost * Math.min(pieces, available[j] as number), 0);
 }
 
 /** Dives tried at one number of boards before all ways are tried. */
@@ -78,12 +96,17 @@ export function* search(problem: Problem): Generator<Progress, Progress> {
   offer(yield* working(dive(problem, { ...free, aim: 'cost' }, pool, { random, stray: 0 }, root)));
   yield progress();
 
+  const numbers = new CountSearch(
+    problem,
+    (cuts.at(-1) ?? cuts[0]) as CountCut,
+    Math.min(cost, dearest(problem)),
+  );
   const impossible: (readonly number[])[] = [];
   /** Numbers of boards that could not be decided yet, with the least cost they stand for. */
-  let undecided: { counts: readonly number[]; cost: number; steps: number; relaxed: Relaxed }[] = [];
+  let undecided: Undecided[] = [];
   for (;;) {
     const open = [...impossible, ...undecided.map(({ counts }) => counts)];
-    const found = cheapestCounts(problem, cuts, open, cost);
+    const found = numbers.cheapest(cuts, open, cost, undecided.length === 0);
     undecided = undecided.filter((one) => one.cost < cost);
     const least = Math.min(...undecided.map((one) => one.cost));
     if (found.kind === 'unfinished') {
@@ -150,13 +173,21 @@ export function* search(problem: Problem): Generator<Progress, Progress> {
     return undefined;
   }
 
+  /** Branches on all patterns that a plan on just these boards can have, if they are not too many. */
+  function* branchOn(one: Undecided): Generator<undefined, PackingSearch> {
+    one.patterns ??= yield* allPatterns(problem, one.counts, cuts, 3 * one.steps);
+    if (!one.patterns) return { kind: 'unfinished' };
+    return yield* branchOnPatterns(problem, one.counts, one.patterns, one.steps / 10);
+  }
+
   /** Tries all ways on the cheapest numbers of boards not decided yet, for a while. */
   function* decideOne(): Generator<Progress, void> {
     undecided.sort((a, b) => a.cost - b.cost || a.steps - b.steps);
     const one = undecided[0];
     if (!one) return;
     const { counts, relaxed } = one;
-    const answer = yield* working(packExactly(problem, counts, cuts, one.steps));
+    let answer = yield* working(packExactly(problem, counts, cuts, one.steps));
+    if (answer.kind === 'unfinished') answer = yield* working(branchOn(one));
     if (answer.kind === 'unfinished') {
       const packing = yield* packOn(counts, relaxed, 2);
       offer(packing);

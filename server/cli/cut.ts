@@ -1,0 +1,124 @@
+import {
+  type CutBoard,
+  type CutInstance,
+  type CutPlan,
+  type NoPlan,
+  planCuts,
+} from '../../language/takeoff/index.ts';
+import type { Request } from './arguments.ts';
+import { printable } from './printable.ts';
+import { type ReadInstance, readInstance } from './read-instance.ts';
+import type { Terminal } from './run-command-line.ts';
+import { CannotRun } from './usage.ts';
+
+/** A proof is sought this long unless told otherwise. */
+const SECONDS = 30;
+
+/** Plans the cuts of a plain list of lengths; 1 when pieces do not fit on what there is. */
+export function cut(
+  { files, format, seconds = SECONDS, by = 'cost' }: Request,
+  folder: string,
+  terminal: Terminal,
+): number {
+  const [path = ''] = files;
+  const read = readInstance(path, folder);
+  const end = performance.now() + seconds * 1000;
+  const plan = planned(
+    by === 'waste' ? byLength(read.instance) : read.instance,
+    () => performance.now() > end,
+  );
+  if ('kind' in plan) {
+    terminal.error(`${reason(plan, read)}\n`);
+    return 1;
+  }
+  const priced =
+    by === 'waste'
+      ? withPrices(plan, read)
+      : { ...plan, cost: plan.cost / read.money, bound: plan.bound / read.money };
+  const boards = plan.boards.map((board) => ({
+    ...board,
+    price: (read.instance.stock[board.stock]?.price ?? 0) / read.money,
+  }));
+  terminal.out(format === 'json' ? asJson(priced, boards) : asText(priced, boards, read, by));
+  return 0;
+}
+
+function planned(instance: CutInstance, enough: () => boolean): CutPlan | NoPlan {
+  try {
+    return planCuts(instance, enough);
+  } catch (error) {
+    if (error instanceof RangeError) throw new CannotRun(error.message);
+    throw error;
+  }
+}
+
+/** Least waste is least length bought: each board costs its length, in parts fine enough for whole numbers. */
+function byLength(instance: CutInstance): CutInstance {
+  return {
+    ...instance,
+    stock: instance.stock.map((board) => ({ ...board, price: Math.round(board.length * 1000) })),
+  };
+}
+
+function withPrices(plan: CutPlan, { instance, money }: ReadInstance): CutPlan {
+  const cost = plan.boards.reduce((sum, { stock }) => sum + (instance.stock[stock]?.price ?? 0), 0) / money;
+  return { ...plan, cost, bound: plan.bound / 1000 };
+}
+
+function asJson({ cost, bound, proven }: CutPlan, boards: readonly CutBoard[]): string {
+  const listed = boards.map(({ length, price, pieces }) => ({ length, price, pieces }));
+  return `${JSON.stringify({ cost, bound, proven, boards: listed })}\n`;
+}
+
+function asText(
+  { cost, bound, proven }: CutPlan,
+  boards: readonly CutBoard[],
+  { instance, unit }: ReadInstance,
+  by: 'cost' | 'waste',
+): string {
+  const alike = new Map<string, { board: CutBoard; times: number }>();
+  for (const board of boards) {
+    const key = `${board.stock} ${board.pieces.join('\n')}`;
+    const held = alike.get(key);
+    if (held) held.times++;
+    else alike.set(key, { board, times: 1 });
+  }
+  const lines = [...alike.values()].map(
+    ({ board, times }) =>
+      `${times} x ${length(board.length)}: ${counted(board.pieces)}; offcut ${length(round(board.offcut))}`,
+  );
+  const bought = round(boards.reduce((sum, board) => sum + board.length, 0));
+  const what = by === 'waste' ? 'length bought' : 'cost';
+  const judged = by === 'waste' ? bought : cost;
+  const proof = proven
+    ? `No plan has a lower ${what}: proven.`
+    : `Not proven: ${what} may be up to ${round(judged - bound)} lower (bound ${round(bound)}).`;
+  const kerf = `kerf ${instance.kerf}${instance.trim ? `, trim ${instance.trim} a board` : ''}${unit ? `, in ${unit}` : ''}`;
+  return `${[...lines, '', `${boards.length} boards, ${bought} bought, cost ${cost}; ${kerf}.`, proof].map(printable).join('\n')}\n`;
+
+  function length(value: number): string {
+    return String(value);
+  }
+}
+
+/** `3 slat, 1 rail`. */
+function counted(labels: readonly string[]): string {
+  const counts = new Map<string, number>();
+  for (const label of labels) counts.set(label, (counts.get(label) ?? 0) + 1);
+  return [...counts].map(([label, count]) => `${count} ${label}`).join(', ');
+}
+
+const round = (value: number): number => Math.round(value * 1e6) / 1e6;
+
+function reason(none: NoPlan, { unit }: ReadInstance): string {
+  if (none.kind === 'too-long') {
+    const labels = [...new Set(none.labels)];
+    const told = labels.slice(0, 5).join(', ') + (labels.length > 5 ? ` and ${labels.length - 5} more` : '');
+    return printable(
+      `${told}: longer than any board gives (${round(none.longest)}${unit ? ` ${unit}` : ''} after trim). List longer stock.`,
+    );
+  }
+  return printable(
+    'The boards that are available do not give all pieces. Raise what is available, or list stock without a limit.',
+  );
+}
