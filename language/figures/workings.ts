@@ -7,6 +7,7 @@ import {
   holesOf,
   movements,
   postBendings,
+  privacy,
   slatFigures,
   windOn,
 } from './workings/index.ts';
@@ -33,7 +34,7 @@ const RUN_CALCULATIONS: readonly RunCalculation[] = [
 ];
 
 /** Every kind of calculation that looks at more than one run. */
-const JOB_CALCULATIONS: readonly JobCalculation[] = [];
+const JOB_CALCULATIONS: readonly JobCalculation[] = [privacy];
 
 /** The workings of one run. */
 export function workingsOfRun(run: RunLayout, job: Job): readonly Working[] {

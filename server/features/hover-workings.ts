@@ -1,6 +1,6 @@
 import type { AstNode } from 'langium';
 import { largestSpan, workingLines, workingsOf } from '../../language/figures/index.ts';
-import { isGate, isRun, nodePath } from '../../language/grammar/index.ts';
+import { isGate, isPlace, isRun, isViewer, nodePath } from '../../language/grammar/index.ts';
 import { isMetric, type Stock } from '../../language/model/index.ts';
 import { LEAST_SERVICE_PRESSURE } from '../../language/standards/index.ts';
 import { formatAmount, formatLength, inches, inSystem, type Measure } from '../../language/units/index.ts';
@@ -20,7 +20,7 @@ export function workingsAt(node: AstNode, kept: Kept | undefined, measure: Measu
   if (!kept) return [];
   const path = nodePath(node);
   // A run and a gate are told of by themselves; what their statements say is told there.
-  const whole = isRun(node) || isGate(node);
+  const whole = isRun(node) || isGate(node) || isPlace(node) || isViewer(node);
   const all = workingsOf(kept.work.layout, kept.work.job).filter(({ where: { origin } }) =>
     whole || origin.path === path ? origin.path === path : /^[./]/.test(after(origin.path, path)),
   );

@@ -4,5 +4,6 @@ export { type GateFigures, gateFigures } from './gates.ts';
 export { type Holes, holesOf } from './holes.ts';
 export { type Movement, movements } from './movement.ts';
 export { type PostBending, postBendings } from './posts.ts';
+export { privacy } from './privacy.ts';
 export { largestSpan, type SlatFigures, slatFigures, WAVY } from './slats.ts';
 export { solidityOf, type WindLoad, windOn } from './wind-on.ts';
