@@ -1,4 +1,5 @@
 /** Calculations on a run's pieces, each with its working; and what checks need of them. */
+export { type DeckPost, type DeckPostFigures, deckPostFigures } from './deck-edge.ts';
 export { type Embedded, embedment } from './embedment.ts';
 export { type GateFigures, gateFigures } from './gates.ts';
 export { type Holes, holesOf } from './holes.ts';
