@@ -10,7 +10,7 @@ it('prints each calculation with formula, inputs, steps, figure, limit and what 
     'fb = P h / S',
     'by the formula = ',
     'rests on IBC, 1807.3.2.1, Eq. 18-1 (seen in the text itself)',
-    'Worked out, not approved',
+    'ask your local authority',
   ])
     expect(out).toContain(part);
   expect(out).not.toMatch(/NaN|undefined|\[object/);

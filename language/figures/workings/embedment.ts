@@ -15,6 +15,7 @@ import { bearingAtThird, embedmentDepth } from '../formulas/index.ts';
 import type { Working } from '../working.ts';
 import { amount, fromOf, inchesOf, input, step } from './amounts.ts';
 import { type PostLoad, postLoads } from './posts.ts';
+import { oncePerRun } from './remember.ts';
 
 /** How deep the post of a run stands that lacks the most, and how deep each rule would have it. */
 export interface Embedded {
@@ -34,7 +35,9 @@ export interface Embedded {
 }
 
 /** The post that lacks the most against the formula; undefined for a run without posts of its own. */
-export function embedment(run: RunLayout, job: Job): Embedded | undefined {
+export const embedment = oncePerRun(workOutDepth);
+
+function workOutDepth(run: RunLayout, job: Job): Embedded | undefined {
   const pieces = new Map(run.pieces.map((piece) => [piece.key, piece]));
   let worst: Embedded | undefined;
   for (const load of postLoads(run, job)) {

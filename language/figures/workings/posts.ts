@@ -6,6 +6,7 @@ import { rectangle } from '../formulas/index.ts';
 import type { Working } from '../working.ts';
 import { amount, inchesOf, input, STATICS, step } from './amounts.ts';
 import { strengthOf } from './material-values.ts';
+import { oncePerRun } from './remember.ts';
 import { strengthInputs } from './slats.ts';
 import { type WindLoad, windOn } from './wind-on.ts';
 
@@ -30,7 +31,9 @@ export interface PostLoad {
   readonly wind: WindLoad;
 }
 
-export function postLoads(run: RunLayout, job: Job): readonly PostLoad[] {
+export const postLoads = oncePerRun(workOutLoads);
+
+function workOutLoads(run: RunLayout, job: Job): readonly PostLoad[] {
   const wind = windOn(run, job);
   return run.posts.map((mark) => {
     const beside = run.bays.filter((bay) => bay.to === mark.from || bay.from === mark.to);
@@ -74,7 +77,9 @@ export interface PostBending {
   readonly clearThatDoes?: Ticks;
 }
 
-export function postBendings(run: RunLayout, job: Job): readonly PostBending[] {
+export const postBendings = oncePerRun(workOutBending);
+
+function workOutBending(run: RunLayout, job: Job): readonly PostBending[] {
   const worst = new Map<string, PostBending>();
   for (const load of postLoads(run, job)) {
     const found = bendingOf(run, load);

@@ -8,6 +8,7 @@ import { continuousBeam, rectangle } from '../formulas/index.ts';
 import type { Working, WorkingInput, WorkingStep } from '../working.ts';
 import { amount, inchesOf, input, known, step } from './amounts.ts';
 import { densityOf, type Strength, strengthOf } from './material-values.ts';
+import { oncePerRun } from './remember.ts';
 import { type WindLoad, windOn } from './wind-on.ts';
 
 /** Past this share of its span a slat looks wavy in wind (common practice). */
@@ -32,7 +33,9 @@ export interface SlatFigures {
 }
 
 /** One for each stock of slats, in the run's bays and in each leaf. */
-export function slatFigures(run: RunLayout, job: Job): readonly SlatFigures[] {
+export const slatFigures = oncePerRun(workOutSlats);
+
+function workOutSlats(run: RunLayout, job: Job): readonly SlatFigures[] {
   const wind = windOn(run, job);
   const byKey = new Map([...run.borrowed, ...run.pieces].map((piece) => [piece.key, piece]));
   const infills: readonly [InfillSpec, string | undefined, Origin][] = [
