@@ -7,6 +7,7 @@
 export type { Chain, ChainSide } from './chains.ts';
 export { applyDelta, diffViews } from './delta.ts';
 export { elevationOf, runLetter } from './elevation.ts';
+export { eyeViews, type Looks } from './eye-view.ts';
 export { hitsOf, pieceAt } from './find-piece.ts';
 export { leafChains } from './leaf-chains.ts';
 export { leafElevation, leafLetter } from './leaf-elevation.ts';

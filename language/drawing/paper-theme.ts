@@ -22,6 +22,7 @@ export const PAPER: Theme = {
     post: '#c9c3b6',
     ink: '#1c1c1c',
     warn: '#f3e3df',
+    place: '#bcd3e6',
   },
 };
 

@@ -2,7 +2,7 @@ import type { Style } from './view.ts';
 
 /** What a theme gives a color to. */
 export type Ink = 'object' | 'light' | 'dimension' | 'none';
-export type Fill = 'wood' | 'wood-dark' | 'wood-light' | 'cut' | 'post' | 'ink' | 'warn' | 'none';
+export type Fill = 'wood' | 'wood-dark' | 'wood-light' | 'cut' | 'post' | 'ink' | 'warn' | 'place' | 'none';
 
 /** How a style is drawn: weight of its line as a share of the letters' size, dashes in letters. */
 export interface Pen {
@@ -34,6 +34,7 @@ export const PENS: Readonly<Record<Style, Pen>> = {
   dimension: { weight: 0.045, ink: 'dimension', fill: 'none' },
   tick: { weight: 0.09, ink: 'dimension', fill: 'none' },
   'scale-bar': { weight: 0.045, ink: 'dimension', fill: 'ink' },
+  place: { weight: 0.05, ink: 'light', fill: 'place' },
   section: { weight: 0.1, ink: 'object', fill: 'cut' },
   swing: { weight: 0.05, ink: 'light', fill: 'none', dash: [1.1, 0.35] },
 };

@@ -32,12 +32,13 @@ export const HIDDEN_DEPTH = -1e6;
 /**
  * Groups of all pieces seen: alike pieces of a bay or leaf in one, hidden lines of each bay or leaf
  * in another. Below `ground` (sheet y) posts are drawn as buried. `told` picks the pieces whose hidden
- * lines are drawn.
+ * lines are drawn. With `layers` slats of a farther layer are paler.
  */
 export function pieceGroups(
   seen: readonly Seen[],
   ground: GroundAt,
   told: (piece: Piece) => boolean = carriesSlats,
+  layers = true,
 ): Group[] {
   const places = placesOf(seen);
   const alike = new Groups();
@@ -49,7 +50,7 @@ export function pieceGroups(
       const front = shapesBefore(one.shape, before);
       if (front.length > 0 && told(one.piece)) drawHidden(hidden, place.key, one, front, ground);
       if (front.length > 0 && isHidden(one.shape, front)) continue;
-      draw(alike, place.key, one, ground, isFar(one, nearest));
+      draw(alike, place.key, one, ground, layers && isFar(one, nearest));
     }
   }
   return [...alike.all.values(), ...hidden.all.values()].map(finish);

@@ -23,6 +23,7 @@ export type Style =
   | 'tick'
   | 'scale-bar'
   | 'section'
+  | 'place'
   | 'swing';
 
 /** x, y, width, height. */
@@ -89,16 +90,16 @@ export interface PlacedLabel {
   readonly leader?: readonly [number, number, number, number];
 }
 
-/** From where things are seen: either side, above, or along the run from a cut across it. */
-export type ViewKind = 'front' | 'back' | 'plan' | 'section';
+/** From where things are seen: either side, above, along the run from a cut across it, or a viewer's eye. */
+export type ViewKind = 'front' | 'back' | 'plan' | 'section' | 'eye';
 
-/** One drawing: an elevation of a run with its gates or of a gate leaf, a plan, or a section. Groups and labels are in sheet order (see `sheetOrder`). */
+/** One drawing: an elevation of a run with its gates or of a gate leaf, a plan, a section, or what a viewer sees. Groups and labels are in sheet order (see `sheetOrder`). */
 export interface View {
   readonly key: string;
-  /** Its run's key; empty for a plan of several. */
+  /** Its run's key; empty for a plan of several and for what a viewer sees. */
   readonly run: string;
   /** All of a run, a gate leaf alone, runs from above, or a cut across a run. */
-  readonly part: 'run' | 'leaf' | 'plan' | 'section';
+  readonly part: 'run' | 'leaf' | 'plan' | 'section' | 'eye';
   readonly title: string;
   /** The side it is seen from, named. */
   readonly side: string;

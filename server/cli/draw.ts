@@ -2,6 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import {
   elevationOf,
+  eyeViews,
   leafElevation,
   leafLetter,
   planLetter,
@@ -17,7 +18,7 @@ import { type OpenFile, openFiles } from './open-files.ts';
 import type { Terminal } from './run-command-line.ts';
 import { CannotRun } from './usage.ts';
 
-/** Writes plans, each run and each gate from both sides, and a section of each run; 1 when a run could not be worked out. */
+/** Writes plans, each run and each gate from both sides, and a section of each run, and each place as each viewer sees it; 1 when a run could not be worked out. */
 export async function draw({ files, out }: Request, folder: string, terminal: Terminal): Promise<number> {
   const opened = await openFiles(files, folder);
   const target = resolve(folder, out ?? '.');
@@ -57,7 +58,7 @@ function viewsOf({ work }: OpenFile): View[] {
     ]),
   );
   const sections = runs.flatMap((run) => sectionOf(run, measure, sectionLetter(run, 'paper')) ?? []);
-  return [...plans, ...elevations, ...sections];
+  return [...plans, ...elevations, ...sections, ...eyeViews(runs, work.job, measure)];
 }
 
 /** A name any file system takes; two views whose names come out alike are told apart by a number. */

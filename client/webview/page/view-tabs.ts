@@ -5,6 +5,7 @@ const NAMES: Readonly<Record<Shown, string>> = {
   back: 'Back',
   plan: 'Plan',
   section: 'Section',
+  eye: 'From the eye',
   all: 'All',
 };
 

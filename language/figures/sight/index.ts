@@ -3,7 +3,7 @@
  *
  * Lives here: geometry of sight. Does not live here: judgment on how much is too much (checks/), pictures (drawing/).
  */
-export { coveredArea, type Polygon, type Window } from './covered-area.ts';
+export { clipped, coveredArea, type Polygon, type Window } from './covered-area.ts';
 export { hidingGap } from './hiding-gap.ts';
 export { type NeededTop, neededTop } from './needed-top.ts';
 export {
@@ -16,6 +16,7 @@ export {
   type Scene,
   sceneOf,
 } from './scene.ts';
+export { type Sight, shadowOf, sightOn } from './shadow.ts';
 export { type PlaceSight, sightOf } from './sight.ts';
 export type { Way } from './ways.ts';
 export { type WorstSight, worstSight } from './worst-sight.ts';
