@@ -1,7 +1,10 @@
 import { patternOf } from './column-pool.ts';
 import type { CountCut } from './count-cuts.ts';
-import { solveKnapsacks } from './knapsack.ts';
+import { tabulated } from './knapsack.ts';
 import type { Pattern, Problem } from './problem.ts';
+
+/** Boards of more units than this would take too large a table. */
+const LARGEST = 100_000;
 
 /**
  * Every pattern that a plan on just these numbers of boards can have. Of each cut, a plan has so much to spare,
@@ -20,6 +23,7 @@ export function* allPatterns(
   );
   if (spare.some((one) => one < 0)) return [];
   const largest = Math.max(...capacities);
+  if (largest > LARGEST) return undefined;
   const every = Array.from({ length: largest + 1 }, (_, c) => c);
   // The cuts with least to spare rule out most; of each, the most that any room can still hold.
   const chosen = cuts
@@ -30,7 +34,7 @@ export function* allPatterns(
     }))
     .sort((a, b) => a.share - b.share)
     .slice(0, 6)
-    .map((one) => ({ ...one, hope: solveKnapsacks(sizes, demands, one.cut.worths, every).best }));
+    .map((one) => ({ ...one, hope: tabulated(sizes, demands, one.cut.worths, every).best }));
   const found: Pattern[] = [];
   const now = new Int32Array(sizes.length);
   const worth = new Float64Array(chosen.length);

@@ -13,7 +13,7 @@ export interface CountCut {
   readonly need: number;
 }
 
-const LARGEST = 2 ** 46;
+const LARGEST = 2 ** 45;
 
 export function cutOf(problem: Problem, duals: ArrayLike<number>): CountCut | undefined {
   const { sizes, demands, capacities } = problem;
@@ -21,8 +21,13 @@ export function cutOf(problem: Problem, duals: ArrayLike<number>): CountCut | un
   if (!(total > 0) || !Number.isFinite(total)) return undefined;
   const worths = sizes.map((_, i) => Math.floor((Math.max(0, duals[i] as number) / total) * LARGEST));
   const need = demands.reduce((sum, demand, i) => sum + demand * (worths[i] as number), 0);
-  const { best } = solveKnapsacks(sizes, demands, worths, capacities);
-  return { worths, most: [...best], need };
+  const { atMost } = solveKnapsacks(sizes, demands, worths, capacities);
+  // Where the greatest is not known, a bound in floats stands for it, made safe by a whole step up.
+  return {
+    worths,
+    most: Array.from(atMost, (most) => (Number.isInteger(most) ? most : Math.ceil(most + 1))),
+    need,
+  };
 }
 
 export function fulfills({ most, need }: CountCut, counts: readonly number[]): boolean {

@@ -1,23 +1,78 @@
-/**
- * Bounded knapsacks over one set of sizes: for every capacity up to the largest at once, by dynamic programming
- * over whole sizes, counts taken in powers of two (Martello and Toth, Knapsack Problems, 1990, chapter 3).
- */
+import { type Found, searchKnapsack } from './knapsack-search.ts';
+
+/** Bounded knapsacks over one set of sizes, one for each capacity asked for. */
 export interface Knapsacks {
-  /** Greatest sum of values for each capacity asked for. Whole values give whole, exact sums. */
+  /** What the filling found is worth, for each capacity. */
   readonly best: Float64Array;
-  /** How many of each size a best filling of the capacity of that index has. */
+  /** No filling is worth more; the same as `best` where that is known to be the greatest. */
+  readonly atMost: Float64Array;
+  /** How many of each size the filling found for the capacity of that index has. */
   filling(at: number): Int32Array;
 }
 
-/** Above so many cells a table is not made; the search does it then. */
-const LARGEST_TABLE = 60_000_000;
+/** How hard to look. */
+export interface Effort {
+  /** By capacity: fillings worth no more than this are of no interest, and `best` may be 0 then. */
+  readonly above?: ArrayLike<number>;
+  /** Give up after so many steps for a capacity and take what is found, instead of making a table. */
+  readonly steps?: number;
+}
+
+/** Above so many cells a table is not made: it would hold up whoever waits. */
+const LARGEST_TABLE = 24_000_000;
+const SEARCH_STEPS = 200_000;
 
 /**
+ * Best fillings by searching, which is quick where a board holds few pieces; where that takes long, by a table over
+ * all capacities. Whole values below 2^46 in sum give whole, exact answers.
+ *
  * @param sizes whole and greater than 0
  * @param bounds how many of each may be taken
  * @param values what each is worth; those worth nothing are left out
  */
 export function solveKnapsacks(
+  sizes: readonly number[],
+  bounds: ArrayLike<number>,
+  values: ArrayLike<number>,
+  capacities: readonly number[],
+  { above, steps }: Effort = {},
+): Knapsacks {
+  const cells = cellsOf(sizes, bounds, values, capacities);
+  const most = steps ?? (cells > LARGEST_TABLE ? SEARCH_STEPS : Math.max(1_000, cells / 40));
+  const found: Found[] = [];
+  for (const [at, capacity] of capacities.entries()) {
+    const one = searchKnapsack(sizes, bounds, values, capacity, above?.[at] ?? 0, most);
+    if (!one.finished && steps === undefined && cells <= LARGEST_TABLE)
+      return tabulated(sizes, bounds, values, capacities);
+    found.push(one);
+  }
+  return {
+    best: Float64Array.from(found, ({ value }) => value),
+    atMost: Float64Array.from(found, ({ atMost }) => atMost),
+    filling: (at) => (found[at] as Found).counts,
+  };
+}
+
+function cellsOf(
+  sizes: readonly number[],
+  bounds: ArrayLike<number>,
+  values: ArrayLike<number>,
+  capacities: readonly number[],
+): number {
+  const largest = Math.max(0, ...capacities);
+  let bundles = 0;
+  for (let item = 0; item < sizes.length; item++) {
+    const most = Math.min(bounds[item] as number, Math.floor(largest / (sizes[item] as number)));
+    if ((values[item] as number) > 0 && most > 0) bundles += Math.ceil(Math.log2(most + 1));
+  }
+  return bundles * (largest + 1);
+}
+
+/**
+ * For every capacity up to the largest at once, by dynamic programming over whole sizes, counts taken in powers of two
+ * (Martello and Toth, Knapsack Problems, 1990, chapter 3).
+ */
+export function tabulated(
   sizes: readonly number[],
   bounds: ArrayLike<number>,
   values: ArrayLike<number>,
@@ -36,7 +91,6 @@ export function solveKnapsacks(
     }
   }
   const width = largest + 1;
-  if (bundles.length * width > LARGEST_TABLE) return searchKnapsacks(sizes, bounds, values, capacities);
   const best = new Float64Array(width);
   const taken = new Uint8Array(bundles.length * width);
   for (const [row, { item, many, size }] of bundles.entries()) {
@@ -50,8 +104,10 @@ export function solveKnapsacks(
       }
     }
   }
+  const greatest = Float64Array.from(capacities, (capacity) => best[Math.max(0, capacity)] as number);
   return {
-    best: Float64Array.from(capacities, (capacity) => best[Math.max(0, capacity)] as number),
+    best: greatest,
+    atMost: greatest,
     filling: (at) => {
       const counts = new Int32Array(sizes.length);
       let c = Math.max(0, capacities[at] as number);
@@ -64,62 +120,4 @@ export function solveKnapsacks(
       return counts;
     },
   };
-}
-
-/** The same for large capacities: depth-first with the fractional filling as bound (Horowitz and Sahni, 1974). */
-function searchKnapsacks(
-  sizes: readonly number[],
-  bounds: ArrayLike<number>,
-  values: ArrayLike<number>,
-  capacities: readonly number[],
-): Knapsacks {
-  const order = sizes
-    .map((_, item) => item)
-    .filter((item) => (values[item] as number) > 0 && (bounds[item] as number) > 0)
-    .sort(
-      (a, b) => (values[b] as number) / (sizes[b] as number) - (values[a] as number) / (sizes[a] as number),
-    );
-  const found = capacities.map((capacity) => searchOne(order, sizes, bounds, values, capacity));
-  return {
-    best: Float64Array.from(found, ({ value }) => value),
-    filling: (at) => (found[at] as Found).counts,
-  };
-}
-
-interface Found {
-  readonly value: number;
-  readonly counts: Int32Array;
-}
-
-function searchOne(
-  order: readonly number[],
-  sizes: readonly number[],
-  bounds: ArrayLike<number>,
-  values: ArrayLike<number>,
-  capacity: number,
-): Found {
-  let value = 0;
-  let counts = new Int32Array(sizes.length);
-  const now = new Int32Array(sizes.length);
-  const dive = (depth: number, room: number, sum: number): void => {
-    if (sum > value) {
-      value = sum;
-      counts = now.slice();
-    }
-    const item = order[depth];
-    if (item === undefined) return;
-    const [size, worth] = [sizes[item] as number, values[item] as number];
-    if (sum + (room / size) * worth <= value) return;
-    for (let many = Math.min(bounds[item] as number, Math.floor(room / size)); many >= 0; many--) {
-      const next = order[depth + 1];
-      const rest = room - many * size;
-      const hope = next === undefined ? 0 : (rest / (sizes[next] as number)) * (values[next] as number);
-      if (sum + many * worth + hope <= value) break;
-      now[item] = many;
-      dive(depth + 1, rest, sum + many * worth);
-    }
-    now[item] = 0;
-  };
-  dive(0, capacity, 0);
-  return { value, counts };
 }

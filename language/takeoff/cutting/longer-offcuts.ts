@@ -22,7 +22,10 @@ export function longerOffcuts(problem: Problem, boards: readonly Pattern[]): Pat
       const taker = result[at] as Pattern;
       if (at === most || left(taker) === 0) continue;
       const both = together(sizes.length, giver, taker);
-      const knapsack = solveKnapsacks(sizes, both, sizes, [capacities[taker.stock] as number]);
+      const knapsack = solveKnapsacks(sizes, both, sizes, [capacities[taker.stock] as number], {
+        above: [spaceOf(taker, problem)],
+        steps: 2_000,
+      });
       if ((knapsack.best[0] as number) <= spaceOf(taker, problem)) continue;
       const counts = knapsack.filling(0);
       const rest = both.map((count, i) => count - (counts[i] as number));

@@ -35,6 +35,8 @@ export class Master {
   private readonly basis: Int32Array;
   private readonly stockRow: Int32Array;
   private sincePivot = 0;
+  /** Whether the duals were made from the inverse, not from those before. */
+  private exact = false;
   private readonly entering: Float64Array;
   private readonly inBasis = new Set<number>();
 
@@ -107,10 +109,12 @@ export class Master {
     let value = 0;
     let boards = 0;
     let worst = 0;
+    let added = 0;
     for (let i = 0; i < this.sizes; i++) {
       const dual = Math.min(Math.max(0, this.duals[i] as number), this.penalties[i] as number);
       worst = Math.max(worst, Math.abs(dual - (this.duals[i] as number)) * 1e3);
       value += dual * (this.right[i] as number);
+      added += dual * (this.right[i] as number);
     }
     for (let j = 0; j < this.stockRow.length; j++) {
       const row = this.stockRow[j] as number;
@@ -119,15 +123,20 @@ export class Master {
       value += Math.min(0, this.duals[this.sizes + j] as number) * (this.right[row] as number);
     }
     for (const column of this.columns) worst = Math.max(worst, 0 - this.reducedCost(column));
-    return value - worst * boards;
+    // Sums of floats err by less than this share of what was added.
+    return value - worst * boards - 1e-12 * added;
   }
 
   /** Pivots until no column that is there improves; false when it stopped short of that. */
   optimize(mostPivots = 20_000): boolean {
+    this.price();
     for (let pivots = 0; pivots < mostPivots; pivots++) {
-      this.price();
       const variable = this.choose();
-      if (variable === undefined) return true;
+      if (variable === undefined) {
+        if (this.exact) return true;
+        this.price();
+        continue;
+      }
       if (!this.pivot(variable)) return false;
     }
     return false;
@@ -148,6 +157,28 @@ export class Master {
       const row = this.stockRow[j] as number;
       duals[this.sizes + j] = row < 0 ? 0 : (y[row] as number);
     }
+    this.exact = true;
+  }
+
+  /** Duals after a pivot, from those before: a step along the new row of the inverse. */
+  private shiftDuals(leaving: number, by: number): void {
+    const { rows, inverse, duals } = this;
+    const from = leaving * rows;
+    for (let i = 0; i < this.sizes; i++) duals[i] = (duals[i] as number) + by * (inverse[from + i] as number);
+    for (let j = 0; j < this.stockRow.length; j++) {
+      const row = this.stockRow[j] as number;
+      if (row >= 0)
+        duals[this.sizes + j] = (duals[this.sizes + j] as number) + by * (inverse[from + row] as number);
+    }
+    this.exact = false;
+  }
+
+  private reducedCostOf(variable: number): number {
+    if (variable >= 0) return this.reducedCost(this.columns[variable] as Column);
+    const code = ~variable;
+    if (code >= SURPLUS) return this.duals[code - SURPLUS] as number;
+    if (code < this.sizes) return (this.penalties[code] as number) - (this.duals[code] as number);
+    return 0 - (this.duals[this.sizes + this.stockRow.indexOf(code)] as number);
   }
 
   /** The variable whose reduced cost is lowest, if any is below 0; what has stood longest where several are alike. */
@@ -250,10 +281,14 @@ export class Master {
         inverse[at + k] = (inverse[at + k] as number) - factor * (inverse[from + k] as number);
     }
     basic[leaving] = step;
+    this.shiftDuals(leaving, this.reducedCostOf(variable));
     this.inBasis.delete(this.basis[leaving] as number);
     this.basis[leaving] = variable;
     if (variable >= 0) this.inBasis.add(variable);
-    if (++this.sincePivot >= REFRESH) this.refresh();
+    if (++this.sincePivot >= Math.max(REFRESH, rows)) {
+      this.refresh();
+      this.price();
+    }
     return true;
   }
 

@@ -1,4 +1,5 @@
 import { spaceOf } from './column-pool.ts';
+import { lackingOf } from './lacking.ts';
 import { longerOffcuts } from './longer-offcuts.ts';
 import { prepare } from './prepare.ts';
 import type { CutBoard, CutInstance, CutPlan, NoPlan, Packing, Pattern, Problem } from './problem.ts';
@@ -8,6 +9,8 @@ import { type Progress, search } from './solve.ts';
 export interface CutSearch {
   /** The best plan so far, with what is known of it; or why there is none. */
   plan(): CutPlan | NoPlan;
+  /** Whether no plan can cost less money; fewer boards or a longer offcut may still be found. */
+  proven(): boolean;
   /** Whether there is nothing more to be found out. */
   done(): boolean;
   /** Goes on until `enough` says so, which is asked every few milliseconds, or until all is known. */
@@ -23,11 +26,13 @@ export interface CutSearch {
  */
 export function searchCuts(instance: CutInstance): CutSearch {
   const problem = prepare(instance);
-  if ('kind' in problem) return { plan: () => problem, done: () => true, run: () => undefined };
+  if ('kind' in problem)
+    return { plan: () => problem, proven: () => false, done: () => true, run: () => undefined };
   const steps = search(problem);
   let progress: Progress = steps.next().value;
   return {
     plan: () => planOf(progress, problem, instance),
+    proven: () => isProven(progress, problem),
     done: () => progress.done,
     run: (enough) => {
       while (!progress.done && !enough()) progress = steps.next().value;
@@ -46,24 +51,28 @@ export function planCuts(instance: CutInstance, enough: () => boolean = () => fa
 }
 
 function planOf(
-  { packing, cost, bound }: Progress,
+  { packing, cost, bound, done }: Progress,
   problem: Problem,
   instance: CutInstance,
 ): CutPlan | NoPlan {
-  if (!packing) return { kind: 'too-few-boards', lacking: [...new Set(problem.labels.flat())] };
+  if (!packing) return done ? { kind: 'too-few-boards', lacking: lackingOf(problem) } : { kind: 'none-yet' };
   const labels = problem.labels.map((each) => [...each]);
   const boards = longerOffcuts(problem, eachOnce(packing))
     .map((pattern) => boardOf(pattern, labels, problem, instance))
     .sort((a, b) => b.length - a.length || a.offcut - b.offcut);
-  // Prices are whole, so what a plan costs is its combined cost without the boards counted along.
-  const price = (combined: number) => Math.floor(combined / problem.scale);
   return {
     boards,
     cost: boards.reduce((sum, board) => sum + board.price, 0),
-    bound: price(bound),
-    proven: price(bound) >= price(cost),
+    bound: moneyOf(bound, problem),
+    proven: isProven({ cost, bound }, problem),
   };
 }
+
+/** Prices are whole, so what a plan costs is its combined cost without the boards counted along. */
+const moneyOf = (combined: number, { scale }: Problem): number => Math.floor(combined / scale);
+
+const isProven = ({ cost, bound }: Pick<Progress, 'cost' | 'bound'>, problem: Problem): boolean =>
+  moneyOf(bound, problem) >= moneyOf(cost, problem);
 
 const eachOnce = (packing: Packing): Pattern[] =>
   packing.flatMap(({ pattern, times }) => Array.from({ length: times }, () => pattern));

@@ -2,6 +2,8 @@ import type { CutInstance, CutStock, NoPlan, Problem } from './problem.ts';
 
 /** Decimals are brought to whole numbers by at most this factor. */
 const FINEST = 1_000_000;
+/** So many pieces are planned at most. */
+const MOST_PIECES = 100_000;
 /** Sums of lengths stay whole numbers that a float holds. */
 const LARGEST = 2 ** 42;
 
@@ -77,6 +79,10 @@ function check({ kerf, trim = 0, pieces, stock }: CutInstance): void {
   const counts = [...pieces.map(({ count }) => count), ...stock.flatMap(({ available }) => available ?? [])];
   if (!counts.every((one) => Number.isSafeInteger(one) && one >= 0))
     throw new RangeError('counts are whole numbers, 0 or more');
+  const total = pieces.reduce((sum, { count }) => sum + count, 0);
+  if (total > MOST_PIECES) throw new RangeError(`more than ${MOST_PIECES} pieces are not planned at once`);
+  if (Math.max(0, ...stock.map(({ price }) => price)) * (total + 1) ** 2 > 2 ** 51)
+    throw new RangeError('prices are too large for so many pieces');
   if (!stock.every(({ price }) => Number.isSafeInteger(price) && price >= 0))
     throw new RangeError('prices are whole numbers of the smallest unit of money, 0 or more');
 }

@@ -46,10 +46,14 @@ export interface CutPlan {
   readonly proven: boolean;
 }
 
-/** Why there is no plan: pieces that no board is long enough for, or more pieces than limited stock gives. */
+/**
+ * Why there is no plan: pieces that no board is long enough for; more pieces than limited stock gives, with those that
+ * are left when it is cut as full as it goes; or none found yet, nor shown that there is none.
+ */
 export type NoPlan =
   | { readonly kind: 'too-long'; readonly labels: readonly string[]; readonly longest: number }
-  | { readonly kind: 'too-few-boards'; readonly lacking: readonly string[] };
+  | { readonly kind: 'too-few-boards'; readonly lacking: readonly { label: string; count: number }[] }
+  | { readonly kind: 'none-yet' };
 
 /** The same in whole numbers, alike lengths together, longest first, only stock that can be worth using. */
 export interface Problem {

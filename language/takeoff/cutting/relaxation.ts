@@ -1,5 +1,5 @@
 import { type ColumnPool, isWithin, patternOf } from './column-pool.ts';
-import { solveKnapsacks } from './knapsack.ts';
+import { type Knapsacks, solveKnapsacks } from './knapsack.ts';
 import { type Column, Master } from './master.ts';
 import type { Problem } from './problem.ts';
 
@@ -21,6 +21,9 @@ export interface Relaxed {
   /** How much is left uncovered, weighed by size. */
   readonly uncovered: number;
 }
+
+/** Columns priced in one round for one stock. */
+const MOST_AT_ONCE = 12;
 
 /** Reduced costs nearer to 0, against what a board is worth, are rounding. */
 const TOLERANCE = 1e-9;
@@ -45,18 +48,28 @@ export function* relax(
       master.columns.push({ pattern, cost: costOf(pattern.stock) });
   for (let round = 0; round < 5_000; round++) {
     master.optimize();
-    const knapsacks = solveKnapsacks(sizes, demands, master.duals, capacities);
+    const duals = master.duals;
+    const prices = capacities.map((_, stock) => costOf(stock) - (duals[sizes.length + stock] as number));
+    const above = prices.map((price) => price + TOLERANCE * Math.max(1, price));
+    const knapsacks = solveKnapsacks(sizes, demands, duals, capacities, { above });
+    if (aim === 'fit' && tooLittle(demands, limits, duals, knapsacks)) break;
     let found = false;
     for (let stock = 0; stock < capacities.length; stock++) {
-      if (!usable(stock)) continue;
-      const best = knapsacks.best[stock] as number;
-      const cost = costOf(stock);
-      const reduced = cost - (master.duals[sizes.length + stock] as number) - best;
-      if (reduced >= -TOLERANCE * Math.max(1, best)) continue;
-      const pattern = patternOf(stock, knapsacks.filling(stock));
-      if (pool.add(pattern)) {
-        found = true;
-        master.columns.push({ pattern, cost });
+      if (!usable(stock) || (knapsacks.best[stock] as number) <= (above[stock] as number)) continue;
+      const rest = Int32Array.from(demands);
+      let filling = knapsacks.filling(stock);
+      for (let more = 0; more < MOST_AT_ONCE; more++) {
+        const pattern = patternOf(stock, filling);
+        if (pool.add(pattern)) {
+          found = true;
+          master.columns.push({ pattern, cost: costOf(stock) });
+        }
+        // Columns of other pieces help one another: those of this filling are put aside, and again.
+        for (const item of pattern.items) rest[item] = 0;
+        const effort = { above: [above[stock] as number], steps: 2_000 };
+        const other = solveKnapsacks(sizes, rest, duals, [capacities[stock] as number], effort);
+        if ((other.best[0] as number) <= (above[stock] as number)) break;
+        filling = other.filling(0);
       }
     }
     if (!found) break;
@@ -68,4 +81,19 @@ export function* relax(
     used: master.solution(),
     uncovered: master.uncovered,
   };
+}
+
+/** Whether what the boards hold at most, by these worths, is clearly less than what is asked: nothing covers it all. */
+function tooLittle(
+  demands: ArrayLike<number>,
+  limits: ArrayLike<number>,
+  duals: Float64Array,
+  { atMost }: Knapsacks,
+): boolean {
+  let need = 0;
+  for (let i = 0; i < demands.length; i++) need += (demands[i] as number) * Math.max(0, duals[i] as number);
+  let give = 0;
+  for (let j = 0; j < atMost.length; j++)
+    if ((limits[j] as number) > 0) give += (limits[j] as number) * (atMost[j] as number);
+  return need > give * (1 + 1e-6) + 1e-6;
 }

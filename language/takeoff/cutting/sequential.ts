@@ -8,6 +8,9 @@ export interface Rest {
   readonly limits: ArrayLike<number>;
 }
 
+/** Spent on filling one board; a good plan at once is worth more than a best filling. */
+const STEPS = 2_000;
+
 /**
  * Cuts board after board, each filled with what is worth most of what is left, from the stock that gives most worth
  * for its cost (a sequential heuristic; Haessler, 1971). Undefined when limited stock runs out.
@@ -26,7 +29,7 @@ export function cutOneByOne(problem: Problem, rest: Rest, worths: ArrayLike<numb
     // All that is left on one board: the cheapest that takes it.
     const fits = usable.filter((j) => (capacities[j] as number) >= left);
     const cheapest = least(fits, (j) => costs[j] as number);
-    const knapsacks = solveKnapsacks(sizes, demands, worths, capacities);
+    const knapsacks = solveKnapsacks(sizes, demands, worths, capacities, { steps: STEPS });
     const stock =
       cheapest ?? most(usable, (j) => (knapsacks.best[j] as number) / Math.max(1e-9, costs[j] as number));
     if (stock === undefined) return undefined;

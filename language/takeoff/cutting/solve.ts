@@ -1,8 +1,8 @@
 import { allPatterns } from './all-patterns.ts';
 import { branchOnPatterns } from './branching.ts';
+import { cheapestCounts } from './cheapest-counts.ts';
 import { ColumnPool } from './column-pool.ts';
 import { type CountCut, cutOf, fulfills } from './count-cuts.ts';
-import { CountSearch } from './count-search.ts';
 import { dive } from './dive.ts';
 import { type PackingSearch, packExactly } from './exact-packing.ts';
 import { costOf, type Packing, type Pattern, type Problem } from './problem.ts';
@@ -29,11 +29,16 @@ interface Undecided {
   patterns?: readonly Pattern[] | undefined;
 }
 
-/** More than any plan can cost: a board for each piece. */
-function dearest({ costs, demands, available }: Problem): number {
-  const pieces = demands.reduce((sum, demand) => sum + demand, 0);
-  return 1 + costs.reduce((sum, cost, j) => sum + cost * Math.min(pieces, available[j] as number), 0);
-}
+/** Shares of its price that a stock is taken to cost, one stock at a time. */
+const SHIFTS = [0.995, 1.005];
+/** How far all prices stray from what they are, to find more cuts. */
+const STRAY_PRICE = 0.006;
+/** Of a first search over numbers of boards. */
+const COUNT_STEPS = 150_000;
+/** With more stocks than this it would take too long. */
+const MOST_SHIFTED = 12;
+
+const paidStocks = ({ costs }: Problem): number => costs.filter((cost) => cost > 0).length;
 
 /** Dives tried at one number of boards before all ways are tried. */
 const DIVES = 6;
@@ -84,45 +89,54 @@ export function* search(problem: Problem): Generator<Progress, Progress> {
   for (const { pattern } of best ?? []) pool.add(pattern);
   yield progress();
 
-  const root = yield* working(relax(problem, { ...free, aim: 'cost' }, pool));
-  yield progress();
   const cuts: CountCut[] = [];
+  const near = problem.costs.map(() => 0);
+  const root = yield* working(relax(problem, { ...free, aim: 'cost' }, pool));
+  for (const { column, times } of root.used)
+    near[column.pattern.stock] = (near[column.pattern.stock] as number) + times;
   for (const duals of [problem.sizes, root.duals]) {
     const cut = cutOf(problem, duals);
     if (cut) cuts.push(cut);
   }
+  // Worths at prices a little off say which other numbers of boards are ruled out, before these are tried.
+  const shifts = paidStocks(problem) > 1 && problem.costs.length <= MOST_SHIFTED ? SHIFTS : [];
+  for (let j = 0; j < problem.costs.length; j++)
+    for (const shift of shifts) yield* cutAt((at) => (at === j ? shift : 1));
+  const known = cheapestCounts(problem, { cuts, excluded: [], below: cost, near, steps: COUNT_STEPS });
+  if (known.kind === 'none') return progress(true);
+  bound = known.bound;
+  yield progress();
   offer(cutOneByOne(problem, free, root.duals));
   yield progress();
   offer(yield* working(dive(problem, { ...free, aim: 'cost' }, pool, { random, stray: 0 }, root)));
   yield progress();
 
-  const numbers = new CountSearch(
-    problem,
-    (cuts.at(-1) ?? cuts[0]) as CountCut,
-    Math.min(cost, dearest(problem)),
-  );
+  let unfinished = 0;
   const impossible: (readonly number[])[] = [];
   /** Numbers of boards that could not be decided yet, with the least cost they stand for. */
   let undecided: Undecided[] = [];
   for (;;) {
     const open = [...impossible, ...undecided.map(({ counts }) => counts)];
-    const found = numbers.cheapest(cuts, open, cost, undecided.length === 0);
+    const wanted = { cuts, excluded: open, below: cost, near, steps: COUNT_STEPS * (1 + unfinished) };
+    const found = cheapestCounts(problem, wanted);
     undecided = undecided.filter((one) => one.cost < cost);
     const least = Math.min(...undecided.map((one) => one.cost));
     if (found.kind === 'unfinished') {
+      unfinished++;
       bound = Math.max(bound, Math.min(found.bound, least));
+      for (let i = 0; i < 4; i++) yield* cutAt(() => 1 + STRAY_PRICE * (random() - 0.5));
       offer(yield* working(dive(problem, { ...free, aim: 'cost' }, pool, { random, stray: 0.3 })));
       yield progress();
       continue;
     }
-    bound = Math.max(bound, Math.min(found.kind === 'found' ? found.cheapest.cost : cost, least));
+    bound = Math.max(bound, Math.min(found.kind === 'found' ? found.bound : cost, least));
     yield progress(found.kind === 'none' && undecided.length === 0);
     if (found.kind === 'none') {
       if (undecided.length === 0) return progress(true);
       yield* decideOne();
       continue;
     }
-    const { counts } = found.cheapest;
+    const { counts } = found;
     const relaxed = yield* working(
       relax(problem, { demands: problem.demands, limits: counts, aim: 'fit' }, pool),
     );
@@ -136,8 +150,16 @@ export function* search(problem: Problem): Generator<Progress, Progress> {
       offer(packing);
       continue;
     }
-    undecided.push({ counts, cost: found.cheapest.cost, steps: FIRST_STEPS, relaxed });
+    undecided.push({ counts, cost: found.bound, steps: FIRST_STEPS, relaxed });
     yield* decideOne();
+  }
+
+  /** A cut by the worths at prices that are a little off. */
+  function* cutAt(shift: (stock: number) => number): Generator<Progress, void> {
+    const costs = problem.costs.map((cost, j) => cost * shift(j));
+    const shifted = yield* working(relax({ ...problem, costs }, { ...free, aim: 'cost' }, pool));
+    const cut = cutOf(problem, shifted.duals);
+    if (cut) cuts.push(cut);
   }
 
   /** Goes on with something long, telling what is known at each of its steps. */
