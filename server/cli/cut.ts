@@ -3,7 +3,7 @@ import {
   type CutInstance,
   type CutPlan,
   type NoPlan,
-  planCuts,
+  searchCuts,
 } from '../../language/takeoff/index.ts';
 import type { Request } from './arguments.ts';
 import { printable } from './printable.ts';
@@ -22,11 +22,7 @@ export function cut(
 ): number {
   const [path = ''] = files;
   const read = readInstance(path, folder);
-  const end = performance.now() + seconds * 1000;
-  const plan = planned(
-    by === 'waste' ? byLength(read.instance) : read.instance,
-    () => performance.now() > end,
-  );
+  const plan = planned(by === 'waste' ? byLength(read.instance) : read.instance, seconds);
   if ('kind' in plan) {
     terminal.error(`${reason(plan, read)}\n`);
     return 1;
@@ -43,9 +39,18 @@ export function cut(
   return 0;
 }
 
-function planned(instance: CutInstance, enough: () => boolean): CutPlan | NoPlan {
+/** When the cost is proven, a little longer is given to fewer boards at this cost: a share of the time so far. */
+const LONGER = 0.25;
+
+function planned(instance: CutInstance, seconds: number): CutPlan | NoPlan {
   try {
-    return planCuts(instance, enough);
+    const began = performance.now();
+    const end = began + seconds * 1000;
+    const search = searchCuts(instance);
+    search.run(() => search.proven() || performance.now() > end);
+    const longer = Math.min(end, performance.now() + (performance.now() - began) * LONGER + 20);
+    search.run(() => performance.now() > longer);
+    return search.plan();
   } catch (error) {
     if (error instanceof RangeError) throw new CannotRun(error.message);
     throw error;
@@ -118,7 +123,10 @@ function reason(none: NoPlan, { unit }: ReadInstance): string {
       `${told}: longer than any board gives (${round(none.longest)}${unit ? ` ${unit}` : ''} after trim). List longer stock.`,
     );
   }
+  if (none.kind === 'none-yet')
+    return 'No plan was found in this time, nor that there is none. Give it more with --seconds.';
+  const lacking = none.lacking.map(({ label, count }) => `${count} ${label}`).join(', ');
   return printable(
-    'The boards that are available do not give all pieces. Raise what is available, or list stock without a limit.',
+    `The boards that are available do not give all pieces${lacking && `; cut as full as they go, ${lacking} find no place`}. Raise what is available, or list stock without a limit.`,
   );
 }
