@@ -9,7 +9,8 @@
  * whole numbers, bound what any number of boards can hold; so the cheapest numbers of boards that are not ruled out
  * are a lower bound that rests on no rounding. They are tried in the order of cost, ruled out by the relaxed program
  * for just these boards (as the cuts of Benders, 1962), or filled by diving (Belov and Scheithauer, "A
- * branch-and-cut-and-price algorithm", 2006) and by trying all ways. References are from memory.
+ * branch-and-cut-and-price algorithm", 2006) and by trying all ways. Worths at prices a little off are found beforehand:
+ * they rule out most numbers of boards before any is tried. References are from memory.
  */
 export { type CutSearch, planCuts, searchCuts } from './plan-cuts.ts';
 export type { CutBoard, CutDemand, CutInstance, CutPlan, CutStock, NoPlan } from './problem.ts';
