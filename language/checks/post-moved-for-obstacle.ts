@@ -40,7 +40,7 @@ export const postMovedForObstacle: RunCheck = {
 };
 
 /** A division in words: "4 equal bays of 5' clear". */
-function describePosts({ kind, clears, unlike }: PostChoice, measure: Measure): string {
+export function describePosts({ kind, clears, unlike }: PostChoice, measure: Measure): string {
   const shown = (ticks: number | undefined) => formatLength(ticks ?? 0, measure);
   const rest = clears.filter((_, i) => !unlike.includes(i));
   const own = clears[unlike[0] ?? 0];

@@ -4,6 +4,7 @@ import { baysUnequal } from './bays-unequal.ts';
 import { boardTooLong } from './board-too-long.ts';
 import { cornerLinesMiss } from './corner-lines-miss.ts';
 import { cornerNotSquare } from './corner-not-square.ts';
+import { deckPostConnection, deckPostInJoist, deckPostUnbacked } from './deck-posts.ts';
 import type { JobCheck, LayoutCheck, RunCheck } from './define.ts';
 import { facesDiffer } from './faces-differ.ts';
 import type { Finding, FindingKind } from './finding.ts';
@@ -40,6 +41,9 @@ const JOB_CHECKS: readonly JobCheck[] = [nominalSize];
 const RUN_CHECKS: readonly RunCheck[] = [
   baysUnequal,
   boardTooLong,
+  deckPostConnection,
+  deckPostInJoist,
+  deckPostUnbacked,
   facesDiffer,
   clearanceHigh,
   clearanceLow,

@@ -4,6 +4,7 @@ import { type Measure, TICKS_PER_MM, toMm } from '../units/index.ts';
 import { turnedChain } from './chains.ts';
 import { clearanceMarks } from './clearance-marks.ts';
 import { compose } from './compose.ts';
+import { deckElevation } from './deck-marks.ts';
 import { drawChains } from './draw-chains.ts';
 import { gapNote } from './gap-note.ts';
 import { gateSign } from './gate-sign.ts';
@@ -54,7 +55,12 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
   const turned = (part: Part): Part => (behind ? turnedPart(part, length) : part);
   const seen = see([...run.borrowed, ...run.pieces], behind ? fromBehind(run.spec.length.value) : FROM_FRONT);
   const object = objectBounds(run, seen, level);
-  const foot = Math.max(level, ...seen.filter((one) => one.piece.role === 'post').map((one) => one.shape.y1));
+  const earth = run.spec.deck?.ground ? -toMm(run.spec.deck.ground.value) : level;
+  const foot = Math.max(
+    level,
+    earth,
+    ...seen.filter((one) => one.piece.role === 'post').map((one) => one.shape.y1),
+  );
   const open = [
     bayLeftovers(run, measure),
     ...run.leaves.map((leaf) => leafLeftover(run, leaf, leafKey(run, leaf), measure)),
@@ -82,7 +88,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
     letter,
   );
   const posts = chains.labels.find((label) => label.key === `${run.key}/posts/1`);
-  const marks = runMarks(run, level, foot, letter);
+  const marks = runMarks(run, run.spec.deck ? earth : level, foot, letter);
   const obstacles = obstacleMarks(run, surface, letter);
   const side = behind ? 'behind' : run.spec.seenFrom.value;
   const line = run.groundLine.map(({ x, z }) => [toMm(x), -toMm(z)] as const);
@@ -103,7 +109,9 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
     [
       pieces,
       turned(signs),
-      ground(run.key, behind ? line.map(([x, y]) => [length - x, y] as const).reverse() : line, letter),
+      run.spec.deck
+        ? turned(deckElevation(run, run.spec.deck, letter))
+        : ground(run.key, behind ? line.map(([x, y]) => [length - x, y] as const).reverse() : line, letter),
       turned(clearanceMarks(run, measure, letter)),
       chains,
       ...(posts ? [turned(stationZero(run.key, posts.y, letter))] : []),

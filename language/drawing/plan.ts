@@ -1,6 +1,7 @@
 import { type Frame, placesOf, type RunLayout } from '../layout/index.ts';
 import type { Measure } from '../units/index.ts';
 import { compose } from './compose.ts';
+import { deckPlan } from './deck-marks.ts';
 import { letterFor, type Reading } from './letter.ts';
 import { around, type Part } from './part.ts';
 import { boundsOf, placeLabels } from './place-labels.ts';
@@ -80,7 +81,12 @@ function runPart({ run, frame }: Standing, measure: Measure, letter: number): Pa
   const known = drawn.get(run);
   if (known?.key === key) return known.part;
   const own = planRun(run, frame, measure, letter);
-  const part = { ...own, labels: [...own.labels, ...cornerAngle(run, frame, letter)] };
+  const deck = run.spec.deck && deckPlan(run, run.spec.deck, frame);
+  const part = {
+    groups: [...(deck?.groups ?? []), ...own.groups],
+    labels: [...own.labels, ...cornerAngle(run, frame, letter)],
+    bounds: deck ? around(own.bounds, deck.bounds) : own.bounds,
+  };
   drawn.set(run, { key, part });
   return part;
 }

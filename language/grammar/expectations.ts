@@ -9,6 +9,7 @@ const NAME_OF: Readonly<Record<NameKind, string>> = {
   cap: 'the name of a cap',
   material: 'the name of a material',
   pattern: 'the name of a pattern',
+  deck: 'the name of a deck',
   run: 'the name of a run',
   gate: 'the name of a gate',
   viewer: 'the name of a viewer',

@@ -7,6 +7,7 @@ export type NameKind =
   | 'cap'
   | 'material'
   | 'pattern'
+  | 'deck'
   | 'run'
   | 'gate'
   | 'viewer'
@@ -24,6 +25,7 @@ const KIND_OF_TYPE: Readonly<Record<string, NameKind>> = {
   Cap: 'cap',
   Material: 'material',
   Pattern: 'pattern',
+  Deck: 'deck',
   Run: 'run',
   Gate: 'gate',
   Viewer: 'viewer',

@@ -5,6 +5,13 @@
  * Lives here: geometry of pieces. Does not live here: judgment (checks/), pictures (drawing/).
  */
 export { type Flat, levelFace, type SlatEnd } from './corner.ts';
+export {
+  type DeckDivision,
+  type DeckMember,
+  deckDivisions,
+  deckMembers,
+  nearestMember,
+} from './deck-posts.ts';
 export { leastOverlap } from './fit/index.ts';
 export { hashOf } from './hash.ts';
 export { createLayoutMemo, type LayoutMemo, layOutJob } from './job.ts';

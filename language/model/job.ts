@@ -273,6 +273,30 @@ export interface Site {
   readonly fitted?: { readonly moisture?: Sourced<number>; readonly temperature?: Sourced<number> };
 }
 
+/** How posts are held at the edge of a deck. */
+export type DeckHold = 'outside-rim' | 'inside-frame' | 'footing';
+
+/** A deck edge that a run stands on. Stations are those of the run; joists and blocking by their middles. */
+export interface DeckSpec {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly statement: Origin;
+  readonly hold: Sourced<DeckHold>;
+  /** From the datum. */
+  readonly surface: Sourced<Ticks>;
+  readonly boards: Sourced<Ticks>;
+  readonly joist: { readonly thickness: Ticks; readonly depth: Ticks; readonly origin: Origin };
+  /** Square to the edge, from station 0 to the end of the run. Empty where they lie along it. */
+  readonly joists: readonly Ticks[];
+  /** All layers together. */
+  readonly rim: Sourced<Ticks>;
+  readonly blocking: readonly Ticks[];
+  /** The statement that says where blocking is. */
+  readonly blockingAt?: Origin;
+  /** From the datum, where it is stated. */
+  readonly ground?: Sourced<Ticks>;
+}
+
 /** Everything needed to lay out one run, and nothing else: the unit of remembering. */
 export interface RunSpec {
   readonly name: string;
@@ -310,6 +334,8 @@ export interface RunSpec {
   readonly infill: InfillSpec;
   readonly gates: readonly GateSpec[];
   readonly placement?: Placement;
+  /** The deck it stands on: `ground` is its surface then, and `embed` how far posts go down from that. */
+  readonly deck?: DeckSpec;
   /** Where no part of a post's width may stand; how wide its hole is dug does not count. None when left out. */
   readonly noHoles?: readonly NoHole[];
   readonly measure: Measure;

@@ -4,6 +4,7 @@ import type { BrokenRun, GateSpec, InfillSpec, RunSpec, Site, Sourced } from './
 import { statedOrOnly } from './only-stock.ts';
 import { orAssumed } from './or-assumed.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
+import { embedOnDeck, readDeck, readOnDeck } from './read-deck.ts';
 import { readDressing } from './read-dressing.ts';
 import { type ReadFill, readFill } from './read-fill.ts';
 import { readFlip } from './read-flip.ts';
@@ -84,13 +85,16 @@ function readOwn(
   const embed = readLength(reader, embedStatement?.value, { what: 'embed', zero: true });
   const hole = readHole(reader, node, pick('HoleStatement'));
   const tops = orAssumed(reader, node, pick('PostTops'), 'tops');
-  const ground = readGround(reader, node, pick, length);
+  const standsOn = pick('OnDeck');
+  const deck = standsOn && length && readDeck(reader, standsOn, length.value);
+  const ground = deck ? readOnDeck(reader, pick, deck) : readGround(reader, node, pick, length);
   const infill = readRunInfill(reader, node, pick, fill);
   const upright = infill?.flip.upright ?? readFlip(reader, node, pick('FlipStatement')).upright;
   // Stated rails are read in any case, so that what is wrong with them is told.
   const railsStatement = pick('RailsStatement');
   const rail = upright || railsStatement ? statedOrOnly(reader, node, 'rails', railsStatement) : undefined;
   if (!length || !post || !spacing || !height || !bottom || !tops || !ground || !infill) return undefined;
+  if (standsOn && !deck) return undefined;
   if ((embedStatement && !embed) || (upright && !rail)) return undefined;
   if (!hasSaneBays(reader, spacing, length, post.value.along.value)) return undefined;
   const bays = bayEstimate(spacing.value, length.value, post.value.along.value);
@@ -104,13 +108,14 @@ function readOwn(
     length,
     post,
     spacing,
-    ...(embed ? { embed } : {}),
+    ...(deck ? embedOnDeck(reader, deck, embed, height.value.high + tops.value) : embed ? { embed } : {}),
     ...(hole ? { hole } : {}),
     ...readGroundKind(reader, pick('SoilStatement'), pick('FrostStatement')),
     tops,
     height,
     bottom,
     ...ground,
+    ...(deck ? { deck } : {}),
     ...(upright && rail ? { rail } : {}),
     infill,
     ...readDressing(reader, pick, infill),

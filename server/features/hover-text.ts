@@ -109,7 +109,7 @@ export function runLines(run: RunLayout, measure: Measure): string[] {
     ...cornerLines(run),
     `${formatLength(run.spec.length.value, measure)} over posts, ${formatLength(run.top - run.ground, measure)} high, ${formatLength(run.bottom - run.ground, measure)} above ground`,
     `${count(run.posts.length, 'post')}, ${count(bays.length, 'bay')} of ${clear.join(' and ')} clear`,
-    `posts ${formatLength(run.embed.value, measure)} into the ground${run.embed.origin.why === 'default' ? ' (nothing stated: half the height, common practice)' : ''}`,
+    postsLine(run, measure),
     pieceCounts(run),
     ...fitLines(
       run.fits.filter((fit) => fit.gate === undefined),
@@ -120,6 +120,14 @@ export function runLines(run: RunLayout, measure: Measure): string[] {
   lines.push(...faceLines(run, measure));
   for (const leaf of run.leaves) lines.push(`gate ${leaf.gate}: leaf ${size(leaf, measure)}`);
   return lines;
+}
+
+function postsLine({ spec: { deck }, embed }: RunLayout, measure: Measure): string {
+  const down = formatLength(embed.value, measure);
+  if (deck)
+    return `posts ${down} down from the surface of deck ${deck.name}, ${deck.hold.value.replace('-', ' ')}`;
+  const assumed = embed.origin.why === 'default' ? ' (nothing stated: half the height, common practice)' : '';
+  return `posts ${down} into the ground${assumed}`;
 }
 
 /** How it leaves the run it comes after, and what the saw is set to. */

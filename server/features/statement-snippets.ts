@@ -115,6 +115,36 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
       'a gate with a framed leaf',
     ),
   ],
+  Deck: [
+    one(
+      'deck',
+      `deck [name] {
+  surface up [25-1/2"~650 mm]
+  boards [1"~28 mm]
+  joists [1-1/2"~45 mm] by [7-1/4"~240 mm], [16"~400 mm] on center
+  rim [1-1/2"~45 mm]
+}`,
+      'an edge of a deck that a run stands on',
+    ),
+  ],
+  OnDeck: [one('on', 'on [deck], posts [outside rim|inside frame|to footing]', 'at the edge of a deck')],
+  SurfaceStatement: [one('surface', 'surface [up|down] [25-1/2"~650 mm]', 'from the datum')],
+  BoardsStatement: [one('boards', 'boards [1"~28 mm]', 'thickness of the deck boards')],
+  JoistsStatement: [
+    one(
+      'joists',
+      'joists [1-1/2"~45 mm] by [7-1/4"~240 mm], [16"~400 mm] on center from [3/4"~22 mm]',
+      'square to the edge',
+    ),
+    one(
+      'joists along edge',
+      'joists [1-1/2"~45 mm] by [7-1/4"~240 mm], along edge',
+      'the rim is one of them',
+    ),
+  ],
+  RimStatement: [one('rim', 'rim [1-1/2"~45 mm], double', 'around the joists; one layer, or two')],
+  BlockingStatement: [one('blocking', "blocking at [4'~1.2 m]", 'between joists, for posts to be tied to')],
+  GroundBelow: [one('ground', "ground down [2'~600 mm]", 'below the deck, from the datum')],
   Viewer: [
     one(
       'viewer',
