@@ -78,3 +78,15 @@ it('tells of statements that a run on a deck has no use for', async () => {
     'deck-post-connection',
   ]);
 });
+
+it('counts depth from the ground below for posts on their own footing, and none where the deck holds them', async () => {
+  // 75" above the ground below, 20" in it: less than the third of the whole, 37-1/2".
+  const shallow = await checked(
+    onDeck('to footing', ['posts stake, 2 bays', 'posts stake, 2 bays; embed 20"']),
+    'embed-shallow',
+  );
+  expect(shallow.messages.join()).toMatch(
+    /stand 20" in the ground; one third of the whole post is .*37-1\/2"|stand 20" in the ground; one third of the whole post is 3' 1-1\/2"/,
+  );
+  expect((await checked(onDeck('outside rim'), 'embed-shallow')).findings).toEqual([]);
+});

@@ -14,7 +14,7 @@ import { boxOf } from '../box.ts';
 import { bearingAtThird, embedmentDepth } from '../formulas/index.ts';
 import type { Working } from '../working.ts';
 import { amount, fromOf, inchesOf, input, step } from './amounts.ts';
-import { type PostLoad, postLoads } from './posts.ts';
+import { heldByDeck, type PostLoad, postLoads } from './posts.ts';
 import { oncePerRun } from './remember.ts';
 
 /** How deep the post of a run stands that lacks the most, and how deep each rule would have it. */
@@ -34,10 +34,11 @@ export interface Embedded {
   readonly working: Working;
 }
 
-/** The post that lacks the most against the formula; undefined for a run without posts of its own. */
+/** The post that lacks the most against the formula; undefined for a run without posts of its own in the ground. */
 export const embedment = oncePerRun(workOutDepth);
 
 function workOutDepth(run: RunLayout, job: Job): Embedded | undefined {
+  if (heldByDeck(run)) return undefined;
   const pieces = new Map(run.pieces.map((piece) => [piece.key, piece]));
   let worst: Embedded | undefined;
   for (const load of postLoads(run, job)) {

@@ -1,11 +1,12 @@
 import type { RunLayout } from '../../layout/index.ts';
-import { isMetric, type Job, levelAt } from '../../model/index.ts';
+import { isMetric, type Job } from '../../model/index.ts';
 import { BAGS, CONCRETE_WASTE, COVER, HOLE_WIDTHS, METRIC_BAGS } from '../../standards/index.ts';
 import { type Ticks, toInches } from '../../units/index.ts';
 import { boxOf } from '../box.ts';
 import { bagsFor, coverOf, holeVolumes } from '../formulas/index.ts';
 import type { Working } from '../working.ts';
 import { amount, fromOf, inchesOf, input, step } from './amounts.ts';
+import { footingLevel, heldByDeck } from './posts.ts';
 
 /** The holes of a run: what goes into them, and how a post sits in one. */
 export interface Holes {
@@ -22,7 +23,7 @@ export interface Holes {
 export function holesOf(run: RunLayout, job: Job): Holes | undefined {
   const { hole } = run.spec;
   const posts = run.pieces.filter(({ role }) => role === 'post');
-  if (!hole || posts.length === 0) return undefined;
+  if (!hole || posts.length === 0 || heldByDeck(run)) return undefined;
   const metric = isMetric(job.measure.value);
   const bag = metric
     ? { name: '20 kg', yields: 35.3147 / METRIC_BAGS.value }
@@ -39,7 +40,7 @@ export function holesOf(run: RunLayout, job: Job): Holes | undefined {
   for (const post of posts) {
     const { low, high } = boxOf(post);
     const [along, through] = [toInches(high[0] - low[0]), toInches(high[1] - low[1])];
-    const depth = toInches(levelAt(run.groundLine, Math.round((low[0] + high[0]) / 2)) - low[2]);
+    const depth = toInches(footingLevel(run, Math.round((low[0] + high[0]) / 2)) - low[2]);
     const volumes = holeVolumes(diameter, depth, toInches(hole.gravel.value), along * through);
     concrete += volumes.concrete;
     gravel += volumes.gravel;

@@ -43,7 +43,7 @@ function workOutLoads(run: RunLayout, job: Job): readonly PostLoad[] {
     const reaches = beside.map(({ number }) => run.reach.get(number) ?? [run.bottom, run.top]);
     const bottom = Math.min(...reaches.map(([low]) => low), run.top);
     const top = Math.max(...reaches.map(([, high]) => high), bottom);
-    const ground = levelAt(run.groundLine, Math.round((mark.from + mark.to) / 2));
+    const ground = footingLevel(run, Math.round((mark.from + mark.to) / 2));
     const face = top - bottom;
     const arm = toInches((top + bottom) / 2 - ground) + wind.rise * toInches(face);
     const force = (wind.pressure * toInches(tributary) * toInches(face)) / 144;
@@ -60,6 +60,17 @@ function workOutLoads(run: RunLayout, job: Job): readonly PostLoad[] {
       wind,
     };
   });
+}
+
+/** The ground a post stands in at a station: under a deck, that below it. */
+export function footingLevel({ spec: { deck }, groundLine }: RunLayout, station: Ticks): number {
+  if (deck?.hold.value === 'footing' && deck.ground) return deck.ground.value;
+  return levelAt(groundLine, station);
+}
+
+/** Whether posts have no footing, and a deck's frame holds them. */
+export function heldByDeck({ spec: { deck } }: RunLayout): boolean {
+  return deck !== undefined && deck.hold.value !== 'footing';
 }
 
 function stockOf(run: RunLayout, mark: PostMark): PostStock {
