@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { cpus, loadavg } from 'node:os';
 import { resolve } from 'node:path';
+import { benchCutting } from './cutting-bench.ts';
 import { benchServer } from './server-bench.ts';
 import { benchSizes } from './sizes-bench.ts';
 import { benchWebview } from './webview-bench.ts';
@@ -17,6 +18,7 @@ console.log(
   `${cpus().length} cores, ${cpus()[0]?.model.trim()}, Node ${process.version}, load ${(loadavg()[0] ?? 0).toFixed(1)}`,
 );
 if (wanted('sizes')) benchSizes();
+if (wanted('cutting')) benchCutting();
 if (wanted('server')) await benchServer();
 if (wanted('webview')) await benchWebview();
 if (wanted('workbench')) await benchWorkbench();

@@ -35,3 +35,10 @@ export function fulfills({ most, need }: CountCut, counts: readonly number[]): b
   for (let j = 0; j < counts.length; j++) sum += (most[j] as number) * (counts[j] as number);
   return sum >= need;
 }
+
+/** What the cheapest length costs, for all the length needed. */
+export function leastByLength({ sizes, demands, capacities, costs }: Problem): number {
+  const length = sizes.reduce((sum, size, i) => sum + size * (demands[i] as number), 0);
+  const cheapest = Math.min(...capacities.map((capacity, j) => (costs[j] as number) / capacity));
+  return Math.max(0, Math.ceil(length * cheapest * (1 - 1e-12) - 1e-6));
+}

@@ -38,7 +38,7 @@ export function solveKnapsacks(
   { above, steps }: Effort = {},
 ): Knapsacks {
   const cells = cellsOf(sizes, bounds, values, capacities);
-  const most = steps ?? (cells > LARGEST_TABLE ? SEARCH_STEPS : Math.max(1_000, cells / 40));
+  const most = steps ?? (cells > LARGEST_TABLE ? SEARCH_STEPS : Math.max(1_000, cells / 200));
   const found: Found[] = [];
   for (const [at, capacity] of capacities.entries()) {
     const one = searchKnapsack(sizes, bounds, values, capacity, above?.[at] ?? 0, most);

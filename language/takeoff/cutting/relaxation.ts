@@ -22,6 +22,8 @@ export interface Relaxed {
   readonly uncovered: number;
 }
 
+/** Of a search for a column before a full one. */
+const QUICK_STEPS = 4_000;
 /** Columns priced in one round for one stock. */
 const MOST_AT_ONCE = 12;
 
@@ -51,7 +53,10 @@ export function* relax(
     const duals = master.duals;
     const prices = capacities.map((_, stock) => costOf(stock) - (duals[sizes.length + stock] as number));
     const above = prices.map((price) => price + TOLERANCE * Math.max(1, price));
-    const knapsacks = solveKnapsacks(sizes, demands, duals, capacities, { above });
+    // A short search is often enough to find some that help; that there are none takes a full one.
+    let knapsacks = solveKnapsacks(sizes, demands, duals, capacities, { above, steps: QUICK_STEPS });
+    if (!capacities.some((_, j) => usable(j) && (knapsacks.best[j] as number) > (above[j] as number)))
+      knapsacks = solveKnapsacks(sizes, demands, duals, capacities, { above });
     if (aim === 'fit' && tooLittle(demands, limits, duals, knapsacks)) break;
     let found = false;
     for (let stock = 0; stock < capacities.length; stock++) {

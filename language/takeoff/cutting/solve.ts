@@ -2,7 +2,7 @@ import { allPatterns } from './all-patterns.ts';
 import { branchOnPatterns } from './branching.ts';
 import { cheapestCounts } from './cheapest-counts.ts';
 import { ColumnPool } from './column-pool.ts';
-import { type CountCut, cutOf, fulfills } from './count-cuts.ts';
+import { type CountCut, cutOf, fulfills, leastByLength } from './count-cuts.ts';
 import { dive } from './dive.ts';
 import { type PackingSearch, packExactly } from './exact-packing.ts';
 import { costOf, type Packing, type Pattern, type Problem } from './problem.ts';
@@ -89,6 +89,9 @@ export function* search(problem: Problem): Generator<Progress, Progress> {
   for (const { pattern } of best ?? []) pool.add(pattern);
   yield progress();
 
+  // Length alone bounds the cost before anything is worked out.
+  bound = leastByLength(problem);
+  yield progress();
   const cuts: CountCut[] = [];
   const near = problem.costs.map(() => 0);
   const root = yield* working(relax(problem, { ...free, aim: 'cost' }, pool));
