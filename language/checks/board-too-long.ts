@@ -58,7 +58,12 @@ function stockOf(run: RunLayout): ReadonlyMap<Stock, Ticks> {
     spec.stiffeners?.stock.value,
     spec.battens?.value,
     spec.collars?.stock.value,
-    ...spec.gates.flatMap((gate) => [gate.post.value, gate.frame.value, gate.brace?.value]),
+    ...spec.gates.flatMap((gate) => [
+      gate.post.value,
+      gate.latchPost?.value,
+      gate.frame.value,
+      gate.brace?.value,
+    ]),
     ...[spec.infill, ...spec.gates.map((gate) => gate.infill)].flatMap((infill) => [
       infill.cleat?.value,
       ...infill.pattern.repeat.map((item) => item.value),

@@ -10,6 +10,7 @@ import { facesDiffer } from './faces-differ.ts';
 import type { Finding, FindingKind } from './finding.ts';
 import { gapCloses, gapGrows } from './gap-movement.ts';
 import { gapTooWide } from './gap-too-wide.ts';
+import { hingeGapSmall, latchGapSmall } from './gate-gaps.ts';
 import { hingePostBends, hingesFew } from './gate-strength.ts';
 import { clearanceHigh, clearanceLow } from './ground-clearance.ts';
 import { heightOverLimit } from './height-over-limit.ts';
@@ -49,6 +50,8 @@ const RUN_CHECKS: readonly RunCheck[] = [
   clearanceLow,
   gapTooWide,
   heightOverLimit,
+  hingeGapSmall,
+  latchGapSmall,
   stepBreaksLines,
   leafTooWide,
   jointUnsupported,

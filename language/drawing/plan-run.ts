@@ -1,4 +1,5 @@
 import { type Bay, type Frame, type Leaf, levelFace, type Piece, type RunLayout } from '../layout/index.ts';
+import { faceToward } from '../model/index.ts';
 import { type Measure, toMm } from '../units/index.ts';
 import { dimensionText } from './dimension-text.ts';
 import { BEFORE_ALL, lineGroup } from './line-group.ts';
@@ -195,7 +196,7 @@ function middleOfWidest({ bays, spec }: RunLayout): number {
 function swing(run: RunLayout, leaf: Leaf, axes: PlanAxes): Pick<Lines, 'groups' | 'points'> {
   const to = leaf.spec.opensTo?.value;
   if (to === undefined) return { groups: [], points: [] };
-  const side = to === run.spec.seenFrom.value ? -1 : 1;
+  const side = faceToward(run.spec.seenFrom.value, to) === 'front' ? -1 : 1;
   const [from, edge] = leaf.spec.hinges.value === 'left' ? [leaf.x0, leaf.x1] : [leaf.x1, leaf.x0];
   const hinge = axes.at(from, 0);
   const closed = axes.at(edge, 0);

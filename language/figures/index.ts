@@ -8,6 +8,7 @@ export { type Allotment, allotPieces, type CutPiece, type PlaceToFill, type Reus
 export { type BothFaces, bothFaces } from './both-faces.ts';
 export { clearSpan } from './clear-span.ts';
 export { type FaceOverlap, faceOverlap, seeThroughFrom } from './face-overlap.ts';
+export { clearWhenOpen, handOf, leafDiagonal } from './leaf-swing.ts';
 export { cutOffAngle, openShare, openShareAtAngle } from './openness.ts';
 export { seeThrough } from './see-through.ts';
 export * from './sight/index.ts';

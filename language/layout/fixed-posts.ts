@@ -103,13 +103,17 @@ function atEnd(spec: RunSpec, joint: EndJoint, post: FixedPost): PostAtCorner {
 }
 
 function postsOf(gate: GateSpec): readonly FixedPost[] {
-  const { station, opening, post } = gate;
-  const along = post.value.along.value;
-  const end = station.value + opening.value;
-  const shared = { stock: post.value, origins: [gate.origin, post.origin, post.value.origin] };
+  const { station, opening, post, latchPost = post, hinges } = gate;
+  const [left, right] = hinges.value === 'left' ? [post, latchPost] : [latchPost, post];
+  const begin = station.value;
+  const end = begin + opening.value;
+  const made = ({ value, origin }: typeof post) => ({
+    stock: value,
+    origins: [gate.origin, origin, value.origin],
+  });
   return [
-    { ...shared, from: station.value - along, to: station.value, opensRight: gate },
-    { ...shared, from: end, to: end + along, opensLeft: gate },
+    { ...made(left), from: begin - left.value.along.value, to: begin, opensRight: gate },
+    { ...made(right), from: end, to: end + right.value.along.value, opensLeft: gate },
   ];
 }
 

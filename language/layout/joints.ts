@@ -159,7 +159,7 @@ function sharedPost({ posts, pieces, spec }: RunLayout): SharedPost | undefined 
     const all = piece.solid.vertices.map((vertex) => vertex[axis]);
     return [Math.min(...all), Math.max(...all)];
   };
-  const gates = spec.gates.map(({ post }) => post.value);
+  const gates = spec.gates.flatMap(({ post, latchPost = post }) => [post.value, latchPost.value]);
   const stock = [spec.post.value, ...gates].find(({ name }) => name === piece.cut.stock) ?? spec.post.value;
   const { key, label, run, from } = piece;
   return { run, key, label, stock, x: range(0), y: range(1), z: range(2), from };

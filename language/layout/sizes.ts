@@ -65,6 +65,7 @@ export function sizeProblems(spec: RunSpec): readonly Problem[] {
     gap('hinge gap', gate.hingeGap);
     gap('latch gap', gate.latchGap);
     post(gate.post.value);
+    if (gate.latchPost) post(gate.latchPost.value);
     flat(gate.frame.value);
     if (gate.brace) flat(gate.brace.value);
     infill(gate.infill);

@@ -7,3 +7,9 @@ export function facesOf(mounting: Mounting): readonly ScreenFace[] {
   if (mounting.kind === 'between') return [];
   return mounting.kind === 'face' ? [mounting.face] : ['front', 'back'];
 }
+
+/** The face of a run that looks toward a side: its front, for the side it is seen from; its back, for any other. */
+export function faceToward(seenFrom: string, side: string): ScreenFace {
+  if (side === seenFrom || side === 'front') return 'front';
+  return 'back';
+}

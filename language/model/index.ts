@@ -7,7 +7,7 @@
  */
 export * from './bounds.ts';
 export { DEFAULT_LENGTHS, type DefaultLength, type DefaultName, isMetric } from './defaults.ts';
-export { facesOf, type ScreenFace } from './faces.ts';
+export { facesOf, faceToward, type ScreenFace } from './faces.ts';
 export {
   type GroundPoint,
   groundLine,

@@ -191,7 +191,9 @@ export interface GateSpec {
   readonly opensTo?: Sourced<string>;
   readonly hingeGap: Sourced<Ticks>;
   readonly latchGap: Sourced<Ticks>;
+  /** The post it hangs on, and the other too where `latchPost` is left out. */
   readonly post: Sourced<PostStock>;
+  readonly latchPost?: Sourced<PostStock>;
   /** Stiles and rails: `width` is the face seen. */
   readonly frame: Sourced<FlatStock>;
   readonly brace?: Sourced<FlatStock>;

@@ -179,3 +179,15 @@ it('breaks its run when it is broken itself, without telling twice', async () =>
   ]);
   expect(job.runs).toMatchObject([{ broken: true }]);
 });
+
+it('reads hinges as seen from either side, and a post for each side of the opening', async () => {
+  const opening = 'opening 42" from 7\'';
+  const slim = `${STOCK}\npost p6 { along 5-1/2"; through 3-1/2" }`;
+  const behind = await gate(`${opening}; hinges on left seen from shed; posts p6, p4`, undefined, slim);
+  expect(behind).toMatchObject({
+    hinges: { value: 'right' },
+    post: { value: { name: 'p6' } },
+    latchPost: { value: { name: 'p4' }, origin: { path: 'Gate:orchard/GatePosts.latch' } },
+  });
+  expect((await gate(`${opening}; hinges on left seen from front`)).hinges.value).toBe('left');
+});

@@ -1,5 +1,6 @@
 import type * as ast from '../grammar/index.ts';
 import { DEFAULT_GATE_MOUNTING, DEFAULT_HINGES } from './defaults.ts';
+import { faceToward } from './faces.ts';
 import type { FlatStock, GateSpec, InfillSpec, RunSpec, Sourced } from './job.ts';
 import { statedOrOnly } from './only-stock.ts';
 import { orAssumed } from './or-assumed.ts';
@@ -28,13 +29,15 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
   const openingStatement = pick('Opening') ?? tellMissing(reader, node, 'opening');
   const opening = readLength(reader, openingStatement?.width, { what: 'opening' });
   const station = readLength(reader, openingStatement?.station, { what: 'opening', zero: true });
-  const hinges = readHinges(reader, node, pick('HingeSide'));
+  const hinges = readHinges(reader, node, pick('HingeSide'), run.seenFrom.value);
   const hingeGap = orAssumed(reader, node, pick('HingeGap'), 'hingeGap');
   const latchGap = orAssumed(reader, node, pick('LatchGap'), 'latchGap');
   const posts = pick('GatePosts');
   const post = posts
     ? usePost(reader, posts.stock, { node: posts, property: 'stock', place: 'posts' })
     : derived(run.post);
+  const latchPost =
+    posts?.latch && usePost(reader, posts.latch, { node: posts, property: 'latch', place: 'posts' });
   const frame = statedOrOnly(reader, node, 'frame', pick('FrameStatement'));
   const braceStatement = pick('BraceStatement');
   const brace = frame && readBrace(reader, braceStatement, frame);
@@ -46,7 +49,7 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
   const opensTo = pick('OpensTo');
   if (!opening || !station || !hingeGap || !latchGap || !post || !frame || !infill) return undefined;
   if ((bottomStatement && !bottom) || (heightStatement && !height)) return undefined;
-  if (braceStatement?.stock && !brace) return undefined;
+  if ((braceStatement?.stock && !brace) || (posts?.latch && !latchPost)) return undefined;
   const tall = (height ?? run.height).value.high - (bottom ?? run.bottom).value.low;
   const space = infill.flip.upright ? opening.value : tall;
   if (!hasSaneSlats(reader, infill, space, 1, originOf(reader, node, 'name'))) return undefined;
@@ -61,6 +64,7 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
     hingeGap,
     latchGap,
     post,
+    ...(latchPost ? { latchPost } : {}),
     frame,
     ...(brace ? { brace } : {}),
     ...(bottom ? { bottom } : {}),
@@ -69,13 +73,21 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
   };
 }
 
-/** On which side it hangs is never guessed silently: it is told, and drawn on one side meanwhile. */
+/**
+ * On which side it hangs is never guessed silently: it is told, and drawn on one side meanwhile. Seen from any
+ * side but the one the run is seen from, left and right change places.
+ */
 function readHinges(
   reader: Reader,
   node: ast.Gate,
   statement: ast.HingeSide | undefined,
+  seenFrom: string,
 ): Sourced<'left' | 'right'> {
-  if (statement?.side) return { value: statement.side, origin: originOf(reader, statement) };
+  if (statement?.side) {
+    const behind = statement.from !== undefined && faceToward(seenFrom, statement.from) === 'back';
+    const value = behind ? (statement.side === 'left' ? 'right' : 'left') : statement.side;
+    return { value, origin: originOf(reader, statement) };
+  }
   if (!statement) tellMissing(reader, node, 'hinges');
   return assumed(reader, node, DEFAULT_HINGES);
 }

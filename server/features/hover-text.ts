@@ -1,8 +1,11 @@
 import { describeChoice, SPAN_OVER_THICKNESS } from '../../language/checks/index.ts';
 import {
   bothFaces,
+  clearWhenOpen,
   cutOffAngle,
   faceOverlap,
+  handOf,
+  leafDiagonal,
   seeThrough,
   seeThroughFrom,
 } from '../../language/figures/index.ts';
@@ -173,12 +176,18 @@ function faceLines(run: RunLayout, measure: Measure): string[] {
 export function gateLines(run: RunLayout, leaf: Leaf, measure: Measure): string[] {
   const { opening, hingeGap, latchGap, hinges } = leaf.spec;
   const mine = run.pieces.filter((piece) => piece.gate === leaf.gate);
+  const inLeaf = mine.filter(({ role }) => role !== 'post');
+  const seenFrom = run.spec.seenFrom.value;
+  const hand = handOf(leaf, seenFrom);
+  const { length, angle } = leafDiagonal(leaf);
   const why = (sourced: { origin: { why: string } }) =>
     sourced.origin.why === 'default' ? ' (common practice)' : '';
   return [
     `leaf ${size(leaf, measure)}`,
     `opening ${formatLength(opening.value, measure)} clear, less ${formatLength(hingeGap.value, measure)} beside the hinges${why(hingeGap)} and ${formatLength(latchGap.value, measure)} beside the latch${why(latchGap)}`,
-    `hinges on ${hinges.value}, as seen from the front`,
+    `hinges on ${hinges.value}, as seen from ${seenFrom}${hand ? `: ${hand.hand} hand, ${hand.way} from there` : ''}`,
+    `stands open at a right angle with ${formatLength(clearWhenOpen(leaf, inLeaf), measure)} left to pass, for hinges that turn at its face`,
+    `diagonals ${formatLength(Math.round(length), measure)}, at ${formatDegrees(angle)} from level`,
     roles(mine.map((piece) => piece.role)),
     ...fitLines(
       run.fits.filter((fit) => fit.gate === leaf.gate),

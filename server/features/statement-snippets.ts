@@ -340,13 +340,19 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   ],
   Opening: [one('opening', `opening [42"~1050 mm] from [8'~2.4 m]`, 'clear between gate posts')],
   HingeSide: [
-    one('hinges on', 'hinges on [left|right]', 'as seen from the front'),
+    one(
+      'hinges on',
+      'hinges on [left|right]',
+      'as seen from the front; add `seen from` and a side to say it from there',
+    ),
     one('hinges on, count', 'hinges on [left|right], [3] hinges', 'and how many'),
   ],
   OpensTo: [one('opens to', 'opens to [garden]', 'the side the leaf travels toward')],
   HingeGap: [one('hinge gap', 'hinge gap [1/4"~6 mm]', 'beside the hinges')],
   LatchGap: [one('latch gap', 'latch gap [1/2"~12 mm]', 'beside the latch')],
-  GatePosts: [one('posts', 'posts []', "the gate's own posts")],
+  GatePosts: [
+    one('posts', 'posts []', "the gate's own posts; two names: the one it hangs on, and the other"),
+  ],
   FrameStatement: [one('frame', 'frame []', 'stiles and rails of the leaf')],
   BraceStatement: [one('brace', 'brace [none]', 'from the low hinge corner up to the latch')],
 };
