@@ -1,5 +1,5 @@
 import type { GeometryArgs } from '../layout/index.ts';
-import { GEOMETRY } from './define.ts';
+import { GEOMETRY, JOB } from './define.ts';
 import { defineFamily } from './family.ts';
 
 /** What cannot be built as written; found while laying out a run, told here. */
@@ -158,5 +158,22 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
           : 'below the slats. Raise the `bottom`'
       }, or use a narrower board.`,
   },
+  'measured-elsewhere': {
+    severity: 'warning',
+    basis: JOB,
+    message: (a) => {
+      if (a.now === '')
+        return `Bay ${a.bay} was measured, and the run has ${a.bays} bays now. ${elsewhere(a)} It is not used.`;
+      return (
+        `Bay ${a.bay} was measured when the plan made it ${a.planned} clear; now the plan makes it ${a.now}. ` +
+        `${elsewhere(a)} It is not used.`
+      );
+    },
+  },
   'pieces-overlap': { message: (a) => `${a.first} and ${a.second} are in the same place.` },
 });
+
+function elsewhere({ planned, others }: GeometryArgs['measured-elsewhere']): string {
+  if (others === '') return 'Measure it again, or set the plan back.';
+  return `Now ${planned} clear: bay ${others}. If it is that one, write its number.`;
+}

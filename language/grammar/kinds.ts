@@ -1,5 +1,5 @@
 import type { AstNode } from 'langium';
-import type { Use } from './generated/ast.ts';
+import type { Measured, MeasuredBay, Use } from './generated/ast.ts';
 
 /** What a name can stand for. Each kind has names of its own; all stock shares one set. */
 export type NameKind =
@@ -48,6 +48,10 @@ export function distinguishingName(node: AstNode): string | undefined {
       return undefined;
     case 'Argument':
       return (node as { parameter?: { $refText: string } }).parameter?.$refText;
+    case 'Measured':
+      return (node as Measured).run?.$refText;
+    case 'MeasuredBay':
+      return (node as MeasuredBay).number;
     default: {
       const { name } = node as { name?: unknown };
       return typeof name === 'string' ? name : undefined;

@@ -8,14 +8,21 @@ import {
   type Scope,
   WorkspaceCache,
 } from 'langium';
-import { isArgument, isFillStatement, isParameter, isPattern, type Parameter } from './generated/ast.ts';
+import {
+  isArgument,
+  isFillStatement,
+  isMeasured,
+  isParameter,
+  isPattern,
+  type Parameter,
+} from './generated/ast.ts';
 import type { SlatSharedServices } from './services.ts';
 import type { UseGraph } from './use-graph.ts';
 
 /**
  * What a name can refer to: stock, materials, patterns and runs of the file and of everything it sees
  * through `use`; parameters inside their pattern, where they come before stock of the same name; and
- * the parameters of the pattern that a `fill` names. Of two elements with one name the first counts,
+ * the parameters of the pattern that a `fill` names. `measured` sees runs of its own file. Of two elements with one name the first counts,
  * the file's own before those it uses.
  */
 export class SlatScopeProvider extends DefaultScopeProvider {
@@ -37,7 +44,19 @@ export class SlatScopeProvider extends DefaultScopeProvider {
       const stock = this.seen('Stock', context.container);
       return parameters.length > 0 ? this.scopeOf(parameters, stock) : stock;
     }
+    // What is measured is this file's own work.
+    if (isMeasured(context.container)) return this.own(type, context.container);
     return this.seen(type, context.container);
+  }
+
+  private own(type: string, node: AstNode): Scope {
+    const uri = AstUtils.getDocument(node).uri.toString();
+    return new MapScope(
+      this.indexManager
+        .allElements(type, new Set([uri]))
+        .toArray()
+        .reverse(),
+    );
   }
 
   /** Elements of one type in the file of the node and in those it uses. */

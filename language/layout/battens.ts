@@ -3,6 +3,7 @@ import { formatLength } from '../units/index.ts';
 import type { Range } from './infill.ts';
 import { battenLabel, postLabel } from './labels.ts';
 import { makeBoard } from './make-board.ts';
+import { leaned } from './make-piece.ts';
 import type { Piece } from './piece.ts';
 import type { PlacedPost } from './posts.ts';
 import { geometryProblem } from './problems.ts';
@@ -22,7 +23,7 @@ export function coverPosts(
   const { name, width, thickness, origin } = battens.value;
   const made: Piece[] = [];
   const onPost = slatsByHolder(pieces);
-  for (const { mark, corner } of posts) {
+  for (const { mark, corner, lean } of posts) {
     if (corner) continue;
     const along = mark.to - mark.from;
     if (mark.gate !== undefined && width.value > along) {
@@ -42,27 +43,26 @@ export function coverPosts(
         face === 'front'
           ? Math.min(...slats.map((slat) => reachOf([slat], 1)[0]))
           : Math.max(...slats.map((slat) => reachOf([slat], 1)[1]));
-      made.push(
-        makeBoard(
-          {
-            key: `${mark.key}/batten-${face}`,
-            label: battenLabel(postLabel(mark.number), face),
-            role: 'batten',
-            run: spec.name,
-            gate: mark.gate,
-            side: face,
-            supports: slats.filter((slat) => reachOf([slat], 1)[out] === plane).map(({ key }) => key),
-            from: [battens.origin, origin, spec.origin],
-          },
-          { name },
-          true,
-          {
-            x,
-            y: face === 'front' ? [plane - thickness.value, plane] : [plane, plane + thickness.value],
-            z: reachOf(slats, 2),
-          },
-        ),
+      const plumb = makeBoard(
+        {
+          key: `${mark.key}/batten-${face}`,
+          label: battenLabel(postLabel(mark.number), face),
+          role: 'batten',
+          run: spec.name,
+          gate: mark.gate,
+          side: face,
+          supports: slats.filter((slat) => reachOf([slat], 1)[out] === plane).map(({ key }) => key),
+          from: [battens.origin, origin, spec.origin],
+        },
+        { name },
+        true,
+        {
+          x,
+          y: face === 'front' ? [plane - thickness.value, plane] : [plane, plane + thickness.value],
+          z: reachOf(slats, 2),
+        },
       );
+      made.push(lean ? leaned(plumb, lean) : plumb);
     }
   }
   return { pieces: made, problems: [] };

@@ -1,16 +1,10 @@
 import { facesOf, type Problem, type RunSpec, type ScreenFace } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
+import { roomOf } from './as-built.ts';
+import { edgeMoved, straightEdge } from './edge.ts';
 import type { Filled } from './fit-infill.ts';
 import { centered, cleatProblems, roomBetween } from './holds.ts';
-import {
-  type Between,
-  cutWithin,
-  type Flush,
-  type HeldEnd,
-  type OnFace,
-  type Panel,
-  type Range,
-} from './infill.ts';
+import { type Between, cutWithin, type HeldEnd, type OnFace, type Panel, type Range } from './infill.ts';
 import { bayLabel, railLabel } from './labels.ts';
 import type { Opening } from './layout.ts';
 import { type Line, thickestOf } from './lines.ts';
@@ -32,16 +26,17 @@ export interface BayPlan {
 /** Plans a bay from its lines and the bottom and top of its infill. */
 export function planBay(
   spec: RunSpec,
-  placed: PlacedBay,
+  bayPlaced: PlacedBay,
   { lines, back }: Pick<Filled, 'lines' | 'back'>,
   z: Range,
 ): BayPlan {
-  const { bay } = placed;
   const { upright } = spec.infill.flip;
+  const placed = upright ? squared(bayPlaced) : bayPlaced;
+  const { bay } = placed;
   const rails = upright ? railsOf(spec, placed, z) : [];
   const x: Range = [bay.from, bay.to];
   const free: Range = upright ? insideRails(spec, z) : z;
-  const { reach, flush } = upright ? uprightReach(spec, z) : levelReach(spec, placed);
+  const { reach, flush, edges } = upright ? uprightReach(spec, z) : levelReach(spec, placed);
   const panel: Panel = {
     run: spec.name,
     bay: bay.number,
@@ -54,6 +49,7 @@ export function planBay(
     step: spec.measure.step,
     hold: holdOf(spec, placed, lines, z, facesOf(spec.infill.mounting.value)[0]),
     ...(upright ? {} : cornerEnds(spec, placed)),
+    ...(edges ? { edges } : {}),
     from: [spec.infill.fill, spec.origin],
   };
   const behind = back && {
@@ -74,6 +70,12 @@ export function planBay(
     z: free,
   };
   return { rails, panels: behind ? [panel, behind] : [panel], openings: openingsOf(sight) };
+}
+
+/** The bay as the rectangle within it. */
+function squared(placed: PlacedBay): PlacedBay {
+  const [from, to] = roomOf(placed.bay);
+  return { ...placed, bay: { ...placed.bay, from, to, clear: to - from } };
 }
 
 /** Reasons why no bay of the run can be filled as asked, or this or that one cannot. */
@@ -109,8 +111,9 @@ export function bayProblems(
     return [
       ...cleatProblems(spec.infill, holders, thickest, front, spec.measure),
       ...bays.flatMap(({ bay }) => {
-        const args = { bay: bay.number, clear: shown(bay.clear), needs: shown(needs) };
-        return bay.clear < needs ? [geometryProblem('bay-too-narrow', spec.spacing.origin, args)] : [];
+        const [from, to] = roomOf(bay);
+        const args = { bay: bay.number, clear: shown(to - from), needs: shown(needs) };
+        return to - from < needs ? [geometryProblem('bay-too-narrow', spec.spacing.origin, args)] : [];
       }),
     ];
   }
@@ -163,8 +166,8 @@ function holdOf(
         { name: 'top', at: inner[1], holder: railKey(placed, 'top') },
       ]
     : [
-        { name: 'left', at: bay.from, holder: left.mark.key },
-        { name: 'right', at: bay.to, holder: right.mark.key },
+        { name: 'left', at: bay.from, holder: left.mark.key, lean: left.lean },
+        { name: 'right', at: bay.to, holder: right.mark.key, lean: right.lean },
       ];
   const [front] = centered(thickestOf(lines));
   return { kind: 'between', front, cleat: infill.cleat, ends: [low, high], span: upright ? x : z };
@@ -182,7 +185,9 @@ function insideRails({ rail, infill }: RunSpec, z: Range): Range {
   return [z[0] + width, z[1] - width];
 }
 
-function uprightReach(spec: RunSpec, z: Range): { reach: Range; flush: Flush } {
+type Reach = Pick<Panel, 'reach' | 'flush' | 'edges'>;
+
+function uprightReach(spec: RunSpec, z: Range): Reach {
   if (spec.infill.mounting.value.kind !== 'between') return { reach: z, flush: 'start' };
   const gap = spec.infill.endGap.value;
   const inner = insideRails(spec, z);
@@ -190,16 +195,21 @@ function uprightReach(spec: RunSpec, z: Range): { reach: Range; flush: Flush } {
 }
 
 /** Between: end gaps at both posts. On a face: to the middle of a post that slats share, else all over it. */
-function levelReach({ infill }: RunSpec, { bay, left, right }: PlacedBay): { reach: Range; flush: Flush } {
+function levelReach({ infill }: RunSpec, { bay, left, right, faces }: PlacedBay): Reach {
   const gap = infill.endGap.value;
   if (infill.mounting.value.kind === 'between') {
-    return { reach: [bay.from + gap, bay.to - gap], flush: 'middle' };
+    const edges = faces && { low: edgeMoved(faces.left, gap), high: edgeMoved(faces.right, -gap) };
+    return { reach: [bay.from + gap, bay.to - gap], flush: 'middle', ...(edges ? { edges } : {}) };
   }
   const joint = (post: PlacedPost) => post.mark.from + Math.floor((post.mark.to - post.mark.from) / 2);
   const low = left.sharesSlats ? joint(left) + Math.floor(gap / 2) : left.mark.from;
   const high = right.sharesSlats ? joint(right) - Math.ceil(gap / 2) : right.mark.to;
   const flush = !left.sharesSlats ? 'start' : !right.sharesSlats ? 'end' : 'middle';
-  return { reach: [low, high], flush };
+  if (!faces) return { reach: [low, high], flush };
+  // On a face, ends lean with the posts they lie on.
+  const leaning = (x: Ticks, { lean }: PlacedPost) =>
+    straightEdge(faces.left.z, [x, lean?.pivot[1] ?? 0], lean?.slope ?? 0);
+  return { reach: [low, high], flush, edges: { low: leaning(low, left), high: leaning(high, right) } };
 }
 
 /** Where slats on a face end at a corner rather than with their bay. */

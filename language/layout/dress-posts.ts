@@ -3,7 +3,7 @@ import { formatLength } from '../units/index.ts';
 import type { Range } from './infill.ts';
 import { capLabel, collarLabel, postLabel } from './labels.ts';
 import type { RunLayout } from './layout.ts';
-import { type About, type End, makePiece } from './make-piece.ts';
+import { type About, type End, leaned, makePiece } from './make-piece.ts';
 import type { Piece, Vec3 } from './piece.ts';
 import { postDepth, type StandingPost } from './post-pieces.ts';
 import type { PlacedBay } from './posts.ts';
@@ -22,12 +22,13 @@ export function dressPosts(
   reach: RunLayout['reach'],
 ): Dressed {
   const own = posts.filter(({ post }) => !post.corner?.borrowed);
+  const stood = (piece: Piece, { post }: StandingPost) => (post.lean ? leaned(piece, post.lean) : piece);
   const pieces: Piece[] = own.flatMap((post) => capOf(spec, post) ?? []);
   const problems: Problem[] = [];
   for (const end of spec.collars?.ends ?? [])
     for (const post of own) {
       const made = collarOf(spec, post, end, bays, reach);
-      pieces.push(...made.pieces);
+      pieces.push(...made.pieces.map((piece) => stood(piece, post)));
       // Said once for all posts: what makes room at one does so at the others.
       if (problems.length === 0) problems.push(...made.problems);
     }
@@ -44,11 +45,12 @@ function about(
   return { ...named, run: spec.name, gate, supports: [key], from: [...from, spec.origin] };
 }
 
-/** Over the middle of its post: as wide as the post and its overhang, or of its own size. */
+/** Level over the middle of its post's top: as wide as the post and its overhang, or of its own size. */
 function capOf(spec: RunSpec, standing: StandingPost): Piece | undefined {
   if (!spec.caps) return undefined;
   const { value: cap, origin } = spec.caps;
-  const { mark } = standing.post;
+  const { mark, lean } = standing.post;
+  const leans = lean ? lean.slope * (standing.z[1] - lean.pivot[1]) : 0;
   const y = postDepth(spec, standing.post);
   const over = cap.overhang.value;
   const along = cap.along?.value ?? mark.to - mark.from + 2 * over;
@@ -64,7 +66,7 @@ function capOf(spec: RunSpec, standing: StandingPost): Piece | undefined {
     {
       stock: cap.name,
       ripped: false,
-      origin: [middle(mark.from, mark.to, along), middle(y[0], y[1], through), standing.z[1]],
+      origin: [middle(mark.from, mark.to, along) + leans, middle(y[0], y[1], through), standing.z[1]],
       grain: [1, 0, 0],
       across: [0, 1, 0],
       through: [0, 0, 1],

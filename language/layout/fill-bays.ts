@@ -1,7 +1,8 @@
 import type { Origin, RunSpec } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
+import { roomOf } from './as-built.ts';
 import { type Filled, fillPlace } from './fit-infill.ts';
-import type { Course } from './layout.ts';
+import type { Bay, Course } from './layout.ts';
 import { coursesOf, type Line } from './lines.ts';
 import type { PlacedBay, PlacedPosts } from './posts.ts';
 
@@ -40,17 +41,22 @@ export function fillBays(spec: RunSpec, { bays }: PlacedPosts): Infills {
   }
   const fitted = new Map<number, Infilled>();
   const all: Infilled[] = [];
-  for (const space of new Set(line.map(({ bay }) => bay.clear))) {
-    const alike = line.flatMap(({ bay }) => (bay.clear === space ? [bay] : []));
+  for (const space of new Set(line.map(({ bay }) => clearOf(bay)))) {
+    const alike = line.flatMap(({ bay }) => (clearOf(bay) === space ? [bay] : []));
     const first = fillPlace({ ...shared, bays: alike.map(({ number }) => number), space, edge: 0 });
     all.push(withCourses(first, true));
-    for (const bay of alike) fitted.set(bay.number, withCourses(movedBy(first, bay.from), true));
+    for (const bay of alike) fitted.set(bay.number, withCourses(movedBy(first, roomOf(bay)[0]), true));
   }
   return {
     all,
     of: ({ bay }) => fitted.get(bay.number),
     ends: { bottom: ends.bottom.low, height: ends.height.high },
   };
+}
+
+function clearOf(bay: Bay): Ticks {
+  const [from, to] = roomOf(bay);
+  return to - from;
 }
 
 function statedEnds({ origin, bottom, height }: RunSpec): { block: Origin; bottom: Origin; height: Origin } {

@@ -8,6 +8,7 @@ import {
 } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { alternateProblem } from './alternate-boards.ts';
+import { roomOf } from './as-built.ts';
 import { braceFits } from './brace.ts';
 import { type Filled, fillPlace } from './fit-infill.ts';
 import { cleatProblems, roomBetween } from './holds.ts';
@@ -103,9 +104,10 @@ export function planLeaf(
 }
 
 function leafRange({ hinges, hingeGap, latchGap }: GateSpec, { bay }: PlacedBay): Range {
+  const [from, to] = roomOf(bay);
   return hinges.value === 'left'
-    ? [bay.from + hingeGap.value, bay.to - latchGap.value]
-    : [bay.from + latchGap.value, bay.to - hingeGap.value];
+    ? [from + hingeGap.value, to - latchGap.value]
+    : [from + latchGap.value, to - hingeGap.value];
 }
 
 const fixed = (value: Ticks): Band => ({ low: value, high: value });

@@ -1,11 +1,13 @@
 import type { FlatStock, Origin, Sourced } from '../model/index.ts';
 import { floorToStep, type Ticks } from '../units/index.ts';
 import type { SlatEnd } from './corner.ts';
+import type { Edge } from './edge.ts';
 import { cleatLabel, slatLabel, trimLabel } from './labels.ts';
+import type { PostLean } from './layout.ts';
 import { type Line, thickestOf } from './lines.ts';
 import { type Block, makeBoard } from './make-board.ts';
-import { makeCornerSlat } from './make-corner-slat.ts';
-import type { About } from './make-piece.ts';
+import { makeCutSlat } from './make-cut-slat.ts';
+import { type About, leaned } from './make-piece.ts';
 import { courseKey } from './names.ts';
 import type { Piece } from './piece.ts';
 
@@ -38,6 +40,8 @@ export interface HeldEnd {
   readonly name: 'left' | 'right' | 'top' | 'bottom';
   readonly at: Ticks;
   readonly holder: string;
+  /** Of a holder that is out of plumb. */
+  readonly lean?: PostLean;
 }
 
 /** A bay or a gate leaf to be filled: one builder for both, level and upright. */
@@ -59,6 +63,8 @@ export interface Panel {
   readonly behind?: boolean;
   /** Where level slats on a face end at a corner instead, there cut to what they meet. */
   readonly ends?: { readonly low?: SlatEnd; readonly high?: SlatEnd };
+  /** Where level slats end between or on posts that are out of plumb, end gaps left out. */
+  readonly edges?: { readonly low: Edge; readonly high: Edge };
   /** Statements every piece follows from, after those of its line. */
   readonly from: readonly Origin[];
 }
@@ -94,11 +100,11 @@ export function panelPieces(panel: Panel): Piece[] {
       from: originsOf(line),
     };
     const stock = { name: line.stock.name, ripped: line.ripped };
-    if (panel.ends && panel.hold.kind === 'face') {
-      const { face } = panel.hold;
-      cleats.push(
-        makeCornerSlat(about, stock, { x: panel.reach, y, z }, { face, step: panel.step, ...panel.ends }),
-      );
+    if (panel.ends || panel.edges) {
+      const face = panel.hold.kind === 'face' ? panel.hold.face : 'front';
+      const { step, flush, ends, edges } = panel;
+      const cut = { face, step, flush, ...ends, ...(edges ? { edges } : {}) };
+      cleats.push(makeCutSlat(about, stock, { x: panel.reach, y, z }, cut));
       continue;
     }
     cleats.push(makeBoard(about, stock, panel.upright, { x, y, z }));
@@ -147,9 +153,11 @@ function cleatsOf(panel: Panel, { front, cleat, ends, span }: Between): Piece[] 
   const { name, width, thickness } = cleat.value;
   const thick = thickness.value;
   const back = front + thickestOf(panel.lines);
-  const along = cutWithin(span, panel.step, 'middle');
   const from = [cleat.origin, cleat.value.origin, ...panel.from];
   return ends.flatMap((end, index) => {
+    // Square-cut and out of plumb it is a little shorter, so as not to reach past the infill.
+    const spare = Math.ceil((Math.abs(end.lean?.slope ?? 0) * width.value) / 2);
+    const along = cutWithin([span[0] + spare, span[1] - spare], panel.step, 'middle');
     const across: Range = index === 0 ? [end.at, end.at + width.value] : [end.at - width.value, end.at];
     return (['front', 'back'] as const).map((side) => {
       const block: Block = {
@@ -166,7 +174,8 @@ function cleatsOf(panel: Panel, { front, cleat, ends, span }: Between): Piece[] 
         supports: [end.holder],
         from,
       };
-      return makeBoard(about, { name }, !panel.upright, block);
+      const plumb = makeBoard(about, { name }, !panel.upright, block);
+      return end.lean ? leaned(plumb, end.lean) : plumb;
     });
   });
 }

@@ -162,5 +162,5 @@ function sharedPost({ posts, pieces, spec }: RunLayout): SharedPost | undefined 
   const gates = spec.gates.flatMap(({ post, latchPost = post }) => [post.value, latchPost.value]);
   const stock = [spec.post.value, ...gates].find(({ name }) => name === piece.cut.stock) ?? spec.post.value;
   const { key, label, run, from } = piece;
-  return { run, key, label, stock, x: range(0), y: range(1), z: range(2), from };
+  return { run, key, label, stock, x: [mark.from, mark.to], y: range(1), z: range(2), from };
 }

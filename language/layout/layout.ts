@@ -56,14 +56,26 @@ export interface PostMove {
   readonly others: readonly { readonly choice: PostChoice; readonly changes: readonly TextChange[] }[];
 }
 
+/** How a post stands that is not plumb, or not straight. */
+export interface PostLean {
+  /** Along the run for one tick up. */
+  readonly slope: number;
+  /** Where its middle is as marked: station, and height from the datum. */
+  readonly pivot: readonly [x: number, z: number];
+  /** What its faces may be off a straight line square to its width, for it bends or for it leans. */
+  readonly slack: number;
+}
+
 /** The space between two neighboring posts. */
 export interface Bay {
   readonly number: number;
   readonly key: string;
   readonly from: Ticks;
   readonly to: Ticks;
-  /** Clear, post face to post face. */
+  /** Clear, post face to post face; at the middle of the infill where posts lean. */
   readonly clear: Ticks;
+  /** The rectangle within it, where posts lean. */
+  readonly inner?: readonly [from: Ticks, to: Ticks];
   /** Set for the bay a gate hangs in. */
   readonly gate?: string;
 }
@@ -165,6 +177,7 @@ export interface Leaf {
 export interface RunLayout {
   readonly key: string;
   readonly hash: string;
+  /** As stated; where it was measured, with its length and openings as they are. */
   readonly spec: RunSpec;
   /** False when impossible geometry keeps it from being built: then it has no posts, bays or pieces. */
   readonly sound: boolean;
@@ -172,6 +185,8 @@ export interface RunLayout {
   readonly joints: Joints;
   readonly posts: readonly PostMark[];
   readonly bays: readonly Bay[];
+  /** Of posts that were measured to be out of plumb or bent, by key. */
+  readonly leans: ReadonlyMap<string, PostLean>;
   /** Stretches divided anew because of obstacles. */
   readonly postMoves: readonly PostMove[];
   /** Heights from the datum. Ground, bottom and top are those where the ground is highest; `reach` has those of each bay. */

@@ -73,6 +73,28 @@ export function makePiece(about: About, shape: Shape): Piece {
   };
 }
 
+/**
+ * The piece turned about an axis through the screen at `pivot` (station and height), so that what was plumb leans
+ * `slope` along the run for one tick up, and slid that way till its middle is as high as before. This changes no cut.
+ */
+export function leaned(
+  piece: Piece,
+  { slope, pivot }: { readonly slope: number; readonly pivot: readonly [x: number, z: number] },
+): Piece {
+  if (slope === 0) return piece;
+  const length = Math.hypot(1, slope);
+  const [cos, sin] = [1 / length, slope / length];
+  const { vertices } = piece.solid;
+  const middle = (axis: 0 | 2) => vertices.reduce((sum, vertex) => sum + vertex[axis], 0) / vertices.length;
+  const [mx, mz] = [middle(0) - pivot[0], middle(2) - pivot[1]];
+  const slid = (mz + sin * mx - cos * mz) / cos;
+  const turned = ([x, y, z]: Vec3): Vec3 => {
+    const [dx, dz] = [x - pivot[0], z - pivot[1]];
+    return [pivot[0] + cos * dx + sin * (dz + slid), y, pivot[1] - sin * dx + cos * (dz + slid)];
+  };
+  return { ...piece, solid: { vertices: vertices.map(turned) } };
+}
+
 /** Alike slopes on all sides meet over the middle of the shorter. */
 function hippedSolid(shape: Shape, edge: Ticks): Piece['solid'] {
   const { width, thickness, ends } = shape;

@@ -22,16 +22,26 @@ export function overlap(a: Solid, b: Solid): boolean {
  * Pieces of a run that are in one place, at most twenty pairs. Looks only at pieces that share some stretch of
  * the run, by sweeping along it; still too much for every keystroke.
  */
-export function findOverlaps({ pieces, spec }: Pick<RunLayout, 'pieces' | 'spec'>): readonly Problem[] {
+export function findOverlaps({
+  pieces,
+  spec,
+  leans,
+}: Pick<RunLayout, 'pieces' | 'spec'> & Partial<Pick<RunLayout, 'leans'>>): readonly Problem[] {
   const sorted = pieces
     .map((piece) => ({ piece, body: bodyOf(piece.solid) }))
     .sort((a, b) => a.body.low[0] - b.body.low[0]);
+  // A post that bends is drawn straight, and collars tilt with their post beside what is level.
+  const slack = ({ key, role, supports, cut }: Piece): number => {
+    const tilted = role === 'collar' ? leans?.get(supports[0] ?? '') : undefined;
+    return tilted ? tilted.slack + Math.abs(tilted.slope) * cut.longPoint : (leans?.get(key)?.slack ?? 0);
+  };
   const found: Problem[] = [];
   let open: { piece: Piece; body: Body }[] = [];
   for (const next of sorted) {
     open = open.filter(({ body }) => body.high[0] > next.body.low[0]);
     for (const other of open) {
-      if (depthOfOverlap(other.body, next.body) <= OVERLAP_TOLERANCE) continue;
+      if (depthOfOverlap(other.body, next.body) <= OVERLAP_TOLERANCE + slack(other.piece) + slack(next.piece))
+        continue;
       const [first, second] = [other.piece, next.piece];
       const args = { first: first.label, second: second.label };
       const related = second.from.slice(0, 1).map((origin) => ({ origin, note: second.label }));

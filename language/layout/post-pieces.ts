@@ -6,8 +6,9 @@ import { centered } from './holds.ts';
 import type { Range } from './infill.ts';
 import type { StartJoint } from './joints.ts';
 import { postLabel } from './labels.ts';
-import { makeBoard } from './make-board.ts';
-import { makePiece } from './make-piece.ts';
+import type { PostLean } from './layout.ts';
+import { type Block, makeBoard } from './make-board.ts';
+import { type About, makePiece } from './make-piece.ts';
 import type { Piece, Vec3 } from './piece.ts';
 import type { PlacedPost, PlacedPosts } from './posts.ts';
 
@@ -69,23 +70,42 @@ export function standingPosts(
 
 export function postPieces(spec: RunSpec, posts: readonly StandingPost[]): Piece[] {
   const own = posts.filter(({ post }) => !post.corner?.borrowed);
-  return own.map(({ post, z }) =>
-    makeBoard(
-      {
-        key: post.mark.key,
-        label: postLabel(post.mark.number),
-        role: 'post',
-        run: spec.name,
-        gate: post.mark.gate,
-        side: 'middle',
-        supports: [],
-        from: [...post.from, spec.origin],
-      },
-      { name: post.stock.name },
-      true,
-      { x: [post.mark.from, post.mark.to], y: postDepth(spec, post), z },
-    ),
-  );
+  return own.map(({ post, z }) => {
+    const { mark, stock, lean } = post;
+    const about: About = {
+      key: mark.key,
+      label: postLabel(mark.number),
+      role: 'post',
+      run: spec.name,
+      gate: mark.gate,
+      side: 'middle',
+      supports: [],
+      from: [...post.from, spec.origin],
+    };
+    const block: Block = { x: [mark.from, mark.to], y: postDepth(spec, post), z };
+    return lean?.slope
+      ? leaningPost(about, stock.name, block, lean)
+      : makeBoard(about, { name: stock.name }, true, block);
+  });
+}
+
+/** A post out of plumb; its top is cut level where it stands (common practice). */
+function leaningPost(about: About, stock: string, { x, y, z }: Block, { slope, pivot }: PostLean): Piece {
+  const long = Math.hypot(1, slope);
+  const [cos, sin] = [1 / long, slope / long];
+  const width = x[1] - x[0];
+  const below = pivot[1] - z[0];
+  return makePiece(about, {
+    stock,
+    ripped: false,
+    origin: [pivot[0] - sin * below - (cos * width) / 2, y[0], pivot[1] - cos * below + (sin * width) / 2],
+    grain: [sin, 0, cos],
+    across: [cos, 0, -sin],
+    through: [0, 1, 0],
+    width,
+    thickness: y[1] - y[0],
+    ends: [{ at: 0 }, { at: below + (z[1] - pivot[1]) * long - (slope * width) / 2, miter: slope }],
+  });
 }
 
 /** The post at station 0 that another run makes, as it stands in this one's frame. */

@@ -1,8 +1,9 @@
 import type { GateSpec, Origin, PostStock, Problem, RunSpec } from '../model/index.ts';
 import { divideStretches } from './divide.ts';
+import type { Edge } from './edge.ts';
 import { type FixedPost, fixedPosts, type PostAtCorner } from './fixed-posts.ts';
 import type { Joints } from './joints.ts';
-import type { Bay, PostMark, PostMove } from './layout.ts';
+import type { Bay, PostLean, PostMark, PostMove } from './layout.ts';
 import { bayKey, postKey } from './names.ts';
 
 /** A post on the tape, with what it is made of and the gates that open beside it. */
@@ -17,6 +18,8 @@ export interface PlacedPost {
   readonly from: readonly Origin[];
   /** Set where another run meets this one. */
   readonly corner?: PostAtCorner;
+  /** Set where it was measured to be out of plumb or bent. */
+  readonly lean?: PostLean;
 }
 
 /** A bay and the posts at its ends. */
@@ -25,6 +28,8 @@ export interface PlacedBay {
   readonly left: PlacedPost;
   readonly right: PlacedPost;
   readonly gate?: GateSpec;
+  /** The faces that look at each other, where they are not plumb. */
+  readonly faces?: { readonly left: Edge; readonly right: Edge };
 }
 
 export interface PlacedPosts {

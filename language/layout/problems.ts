@@ -76,6 +76,11 @@ export interface GeometryArgs {
   'batten-too-wide': { batten: string; width: string; post: number; along: string };
   /** Slats or rails stand where a collar goes round the post. */
   'collar-no-room': { end: 'bottom' | 'top'; post: number; room: string; needs: string };
+  /**
+   * A measured bay that is none of the plan's now: `planned` as it was then (empty where not stated), `now` (empty
+   * where there is no bay of that number), and the numbers of those that are as planned then (may be empty).
+   */
+  'measured-elsewhere': { bay: number; bays: number; planned: string; now: string; others: string };
   /** Two pieces are in one place. */
   'pieces-overlap': { first: string; second: string };
 }

@@ -1,5 +1,4 @@
 import { groundLine, type Problem, type RunSpec } from '../model/index.ts';
-import { alternateProblem } from './alternate-boards.ts';
 import { coverPosts } from './battens.ts';
 import { bayProblems, planBay } from './bay-panel.ts';
 import { dressPosts } from './dress-posts.ts';
@@ -15,9 +14,9 @@ import { coursesOf, thickestOf } from './lines.ts';
 import { runKey } from './names.ts';
 import type { Piece } from './piece.ts';
 import { borrowedPost, embedOf, postPieces, standingPosts } from './post-pieces.ts';
-import { type PlacedBay, type PlacedPosts, placePosts } from './posts.ts';
+import type { PlacedBay, PlacedPosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
-import { sizeProblems } from './sizes.ts';
+import { standingRun } from './standing-run.ts';
 import { stiffen } from './stiffeners.ts';
 
 /**
@@ -27,17 +26,11 @@ import { stiffen } from './stiffeners.ts';
  * Impossible geometry is told in `problems`. Where it keeps posts or bays from being built there are no pieces
  * and the layout is not `sound`; where it is a gate leaf's alone, only that leaf is missing.
  */
-export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Joints = {}): RunLayout {
+export function layOutRun(stated: RunSpec, hash: string = hashOf(stated), joints: Joints = {}): RunLayout {
+  const standing = standingRun(stated, joints);
+  if (!('placed' in standing)) return { ...bare(stated, hash, joints), problems: standing };
+  const { spec, placed } = standing;
   const unsound = (problems: readonly Problem[]) => ({ ...bare(spec, hash, joints), problems });
-  const sizes = sizeProblems(spec);
-  if (sizes.length > 0) return unsound(sizes);
-  const corner = cornerProblems(spec, joints);
-  if (corner.length > 0) return unsound(corner);
-  const mixed = alternateProblem(spec.infill);
-  if (mixed) return unsound([mixed]);
-  const placed = placePosts(spec, joints);
-  if (!('posts' in placed)) return unsound(placed);
-
   const infills = fillBays(spec, placed);
   const { bottom, height } = infills.ends;
   const ground = spec.ground.value;
@@ -56,7 +49,7 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Jo
     (most, { embed }) => (embed.value > most.value ? embed : most),
     embedOf(spec, 0),
   );
-  const standing = postPieces(spec, posts);
+  const upright = postPieces(spec, posts);
   const dressing = dressPosts(spec, posts, placed.bays, content.reach);
   const covers = coverPosts(spec, placed.posts, content.pieces);
   return {
@@ -64,6 +57,7 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Jo
     sound: true,
     posts: placed.posts.map(({ mark }) => mark),
     bays: placed.bays.map(({ bay }) => bay),
+    leans: new Map(placed.posts.flatMap(({ mark, lean }) => (lean ? [[mark.key, lean]] : []))),
     postMoves: placed.moves,
     bottom: z[0],
     top: z[1],
@@ -71,13 +65,14 @@ export function layOutRun(spec: RunSpec, hash: string = hashOf(spec), joints: Jo
     embed: deepest,
     ...content,
     problems: [
-      ...groundProblems(spec),
+      ...groundProblems(stated),
+      ...standing.problems,
       ...placed.clashes,
       ...content.problems,
       ...dressing.problems,
       ...covers.problems,
     ],
-    pieces: [...standing, ...dressing.pieces, ...content.pieces, ...covers.pieces],
+    pieces: [...upright, ...dressing.pieces, ...content.pieces, ...covers.pieces],
     borrowed: joints.start ? [borrowedPost(spec, joints.start)] : [],
   };
 }
@@ -166,6 +161,7 @@ function bare(spec: RunSpec, hash: string, joints: Joints): RunLayout {
     joints,
     posts: [],
     bays: [],
+    leans: new Map(),
     postMoves: [],
     ground,
     bottom: ground,
@@ -182,11 +178,4 @@ function bare(spec: RunSpec, hash: string, joints: Joints): RunLayout {
     fits: [],
     problems: [],
   };
-}
-
-function cornerProblems(spec: RunSpec, { start }: Joints): readonly Problem[] {
-  if (!start?.trouble || spec.placement?.kind !== 'after') return [];
-  const { corner } = spec.placement;
-  const args = { first: start.after, second: spec.name, corner: corner.value, why: start.trouble };
-  return [geometryProblem('corner-slats', corner.origin, args)];
 }

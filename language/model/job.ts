@@ -299,6 +299,23 @@ export interface DeckSpec {
   readonly ground?: Sourced<Ticks>;
 }
 
+/** A bay measured between its posts, at three heights of what fills it. */
+export interface MeasuredBay {
+  readonly number: number;
+  /** Clear planned when it was measured. Where the plan says otherwise now, the measure is of another bay. */
+  readonly planned?: Sourced<Ticks>;
+  readonly top: Ticks;
+  readonly middle: Ticks;
+  readonly bottom: Ticks;
+  readonly origin: Origin;
+}
+
+/** What stands already, as measured. */
+export interface Measured {
+  readonly bays: readonly MeasuredBay[];
+  readonly origin: Origin;
+}
+
 /** Everything needed to lay out one run, and nothing else: the unit of remembering. */
 export interface RunSpec {
   readonly name: string;
@@ -340,6 +357,7 @@ export interface RunSpec {
   readonly deck?: DeckSpec;
   /** Where no part of a post's width may stand; how wide its hole is dug does not count. None when left out. */
   readonly noHoles?: readonly NoHole[];
+  readonly measured?: Measured;
   readonly measure: Measure;
 }
 

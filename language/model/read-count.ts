@@ -1,5 +1,5 @@
 import type * as ast from '../grammar/index.ts';
-import { originOf, type Reader, tell } from './reader.ts';
+import { type Node, originOf, type Reader, tell } from './reader.ts';
 
 /** A whole number from `least` to `most`; anything else is told and comes out undefined. */
 export function readCount(
@@ -8,11 +8,31 @@ export function readCount(
   what: string,
   { least, most }: { readonly least: number; readonly most: number },
 ): number | undefined {
-  const { count } = node;
+  return wholeNumber(reader, node, 'count', node.count, what, { least, most });
+}
+
+/** The same of a number that counts along: a bay's, a post's. */
+export function readNumber(
+  reader: Reader,
+  node: ast.MeasuredBay,
+  what: string,
+  most: number,
+): number | undefined {
+  return wholeNumber(reader, node, 'number', node.number, what, { least: 1, most });
+}
+
+function wholeNumber(
+  reader: Reader,
+  node: Node,
+  property: string,
+  count: string | undefined,
+  what: string,
+  { least, most }: { readonly least: number; readonly most: number },
+): number | undefined {
   if (count === undefined) return undefined;
   const value = Number(count);
   if (Number.isInteger(value) && value >= least && value <= most) return value;
   const reason = !Number.isInteger(value) ? 'not-whole' : value < least ? 'too-few' : 'too-many';
-  tell(reader, 'absurd-count', originOf(reader, node, 'count'), { what, count, reason, least, most });
+  tell(reader, 'absurd-count', originOf(reader, node, property), { what, count, reason, least, most });
   return undefined;
 }

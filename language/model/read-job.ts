@@ -7,6 +7,7 @@ import { tellCaps } from './read-dressing.ts';
 import { readLength } from './read-length.ts';
 import { readMaterial } from './read-material.ts';
 import { readMeasure } from './read-measure.ts';
+import { readAllMeasured, withMeasured } from './read-measured.ts';
 import { readNames } from './read-names.ts';
 import { readPattern } from './read-pattern.ts';
 import { readPrivacy } from './read-privacy.ts';
@@ -81,8 +82,12 @@ function readRuns(
     if (run.$container !== reader.root) tellGateRun(reader, element, run, 'other-file');
     gates.set(run, [...(gates.get(run) ?? []), element]);
   }
+  const measured = readAllMeasured(reader);
   return untangled(
     reader,
-    runs.map((run) => readRun(reader, run, gates.get(run) ?? [], site)),
+    runs.map((run) => {
+      const spec = readRun(reader, run, gates.get(run) ?? [], site);
+      return 'broken' in spec ? spec : withMeasured(spec, measured.get(run));
+    }),
   );
 }

@@ -145,6 +145,23 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   RimStatement: [one('rim', 'rim [1-1/2"~45 mm], double', 'around the joists; one layer, or two')],
   BlockingStatement: [one('blocking', "blocking at [4'~1.2 m]", 'between joists, for posts to be tied to')],
   GroundBelow: [one('ground', "ground down [2'~600 mm]", 'below the deck, from the datum')],
+  Measured: [
+    one(
+      'measured',
+      `measured [run] {
+  bay [1] planned [6'~1800 mm], top [6'~1800 mm], middle [6'~1800 mm], bottom [6'~1800 mm]
+}`,
+      'what stands of a run, as measured: slats are cut to it',
+    ),
+  ],
+  MeasuredBay: [
+    one(
+      'bay',
+      "bay [1] planned [6'~1800 mm], top [6'~1800 mm], middle [6'~1800 mm], bottom [6'~1800 mm]",
+      'clear from post to post at three heights of its slats, and what was planned then',
+    ),
+    one('bay clear', "bay [1] clear [6'~1800 mm]", 'clear from post to post, the same from top to bottom'),
+  ],
   Viewer: [
     one(
       'viewer',

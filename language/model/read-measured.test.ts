@@ -1,0 +1,45 @@
+import { expect, it } from 'vitest';
+import { openJob } from '../../tests/jobs/index.ts';
+import { inches } from '../units/index.ts';
+
+const RUN = `board slat { width 3-1/2"; thickness 3/4" }
+post stake { along 3-1/2"; through 3-1/2" }
+pattern rows { repeat slat; gap 1/2"; end anywhere }
+run bank { length 10'; posts stake, 2 bays; height 4'; slats on front face; fill rows }
+`;
+
+const measured = async (text: string) => {
+  const { job } = await openJob(RUN + text);
+  const [run] = job.runs;
+  return { job, measured: run && 'measured' in run ? run.measured : undefined };
+};
+
+it('reads a bay at three heights, at two or at one', async () => {
+  const read = await measured(
+    'measured bank { bay 1 planned 5\', top 61", middle 60-1/2", bottom 60"; bay 2 clear 59" }',
+  );
+  expect(read.measured?.bays).toMatchObject([
+    { number: 1, planned: { value: inches(60) }, top: inches(61), middle: inches(60.5), bottom: inches(60) },
+    { number: 2, top: inches(59), middle: inches(59), bottom: inches(59) },
+  ]);
+  const { measured: two } = await measured('measured bank { bay 1 top 61", bottom 60" }');
+  expect(two?.bays[0]?.middle).toBe(inches(60.5));
+});
+
+it('names places by run and bay, wherever they stand in the text', async () => {
+  const first = await measured('measured bank { bay 2 clear 59" }');
+  const second = await measured('measured bank { bay 1 clear 58"; bay 2 clear 59" }');
+  expect(first.measured?.bays[0]?.origin.path).toBe('Measured:bank/MeasuredBay:2');
+  expect(second.measured?.bays[1]).toEqual(first.measured?.bays[0]);
+});
+
+it('tells a bay or a block stated twice, and a bay without a number of its own', async () => {
+  const { job } = await measured(
+    'measured bank { bay 1 clear 59"; bay 1 clear 58"; bay 0 clear 1" }\nmeasured bank { bay 2 clear 1" }',
+  );
+  expect(job.problems.map(({ code, args }) => [code, args.what])).toEqual([
+    ['stated-twice', 'bay 1'],
+    ['absurd-count', 'bay'],
+    ['stated-twice', 'measured bank'],
+  ]);
+});
