@@ -112,6 +112,20 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) =>
       `The leaf of ${a.gate}, ${a.width} by ${a.height}, has no inside: its frame needs ${a.needsWidth} by ${a.needsHeight}.`,
   },
+  'rail-misplaced': {
+    message: (a) => {
+      switch (a.why) {
+        case 'outside':
+          return `The rail of ${a.gate} at ${a.rail} does not go between its top and bottom rails. State it within the leaf.`;
+        case 'meets':
+          return `The rail of ${a.gate} at ${a.rail} stands where another of its rails is. Set them farther apart, or ask for fewer.`;
+        case 'no-course':
+          return `Beside ${a.gate} there is no ${a.rail} for its rail to carry on. Name a course of the bay next to it.`;
+        case 'between':
+          return `Slats between the frame of ${a.gate} take the place of a middle rail. Put the slats on a face, or leave \`rails\` out.`;
+      }
+    },
+  },
   'brace-no-room': {
     message: (a) =>
       `The slats, cleats and brace of ${a.gate} need ${a.needs} of depth one behind the other; its frame has ${a.room}. ` +

@@ -10,7 +10,9 @@ function found(opening: string, frame = 'bar') {
 
 it('tells how wide the leaf is, at the opening', async () => {
   const { findings, messages } = await found('48-3/4"');
-  expect(findings.map(({ args }) => args)).toEqual([{ gate: 'door', width: '48"', limit: '42"' }]);
+  expect(findings.map(({ args }) => args)).toEqual([
+    { gate: 'door', width: '48"', limit: '42"', far: '', most: '60"' },
+  ]);
   expect(findings[0]?.at.path).toBe('Gate:door/Opening.width');
   expect(findings[0]?.pieces?.length).toBeGreaterThan(5);
   expect(messages[0]).toContain('The leaf of door is 48" wide; past 42" a wooden leaf sags');
@@ -24,4 +26,9 @@ it('lets a leaf be 42 inches wide, and no wider', async () => {
 it('says nothing of a frame that is not wood', async () => {
   expect((await found('60"', 'tube')).findings).toEqual([]);
   expect((await found('60"', 'bar')).findings).toHaveLength(1);
+});
+
+it('is firmer past 60 inches', async () => {
+  expect((await found('60-3/4"')).messages[0]).toContain('past 42"');
+  expect((await found('60-13/16"')).messages[0]).toContain('past 60" no brace keeps');
 });

@@ -1,4 +1,5 @@
-import { formatLength, inches, mm } from '../units/index.ts';
+import { isMetric, type Job } from '../model/index.ts';
+import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 
 /** A gate leaf too wide to hang well as one. */
@@ -15,8 +16,10 @@ export const leafTooWide: LimitedRunCheck = {
       says: 'widest wooden leaf',
     },
     message: (a) =>
-      `The leaf of ${a.gate} is ${a.width} wide; past ${a.limit} a wooden leaf sags on its hinges. ` +
-      'Make the opening narrower, use two leaves, or hang it on a welded frame.',
+      a.far === 'yes'
+        ? `The leaf of ${a.gate} is ${a.width} wide; past ${a.most} no brace keeps a wooden leaf from sagging. Hang two leaves, or one on a welded frame.`
+        : `The leaf of ${a.gate} is ${a.width} wide; past ${a.limit} a wooden leaf sags on its hinges. ` +
+          'Make the opening narrower, use two leaves, or hang it on a welded frame.',
   },
   check: (run, job) =>
     run.leaves
@@ -31,10 +34,15 @@ export const leafTooWide: LimitedRunCheck = {
         args: {
           gate: leaf.gate,
           width: formatLength(leaf.width, job.measure.value),
+          far: leaf.width > mostOf(job) ? 'yes' : '',
+          most: formatLength(mostOf(job), job.measure.value),
           limit: formatLength(thresholdOf(job, leafTooWide.kind), job.measure.value),
         },
         pieces: run.pieces.filter((piece) => piece.gate === leaf.gate).map((piece) => piece.key),
       })),
 };
+
+/** What no builder of wooden leaves goes past (common practice). */
+const mostOf = (job: Job): Ticks => (isMetric(job.measure.value) ? mm(1525) : inches(60));
 
 const isWood = (kind: string | undefined): boolean => kind === undefined || kind === 'wood';

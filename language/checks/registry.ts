@@ -2,6 +2,7 @@ import { findOverlaps, type Layout, type RunLayout } from '../layout/index.ts';
 import type { Job, Problem } from '../model/index.ts';
 import { baysUnequal } from './bays-unequal.ts';
 import { boardTooLong } from './board-too-long.ts';
+import { braceFlat } from './brace-flat.ts';
 import { cornerLinesMiss } from './corner-lines-miss.ts';
 import { cornerNotSquare } from './corner-not-square.ts';
 import { deckPostConnection, deckPostInJoist, deckPostUnbacked } from './deck-posts.ts';
@@ -42,6 +43,7 @@ const JOB_CHECKS: readonly JobCheck[] = [nominalSize];
 const RUN_CHECKS: readonly RunCheck[] = [
   baysUnequal,
   boardTooLong,
+  braceFlat,
   deckPostConnection,
   deckPostInJoist,
   deckPostUnbacked,

@@ -14,9 +14,10 @@ import { type Filled, fillPlace } from './fit-infill.ts';
 import { cleatProblems, roomBetween } from './holds.ts';
 import type { Between, OnFace, Panel, Range } from './infill.ts';
 import { gateLabel } from './labels.ts';
-import type { FitResult, Leaf, Opening } from './layout.ts';
+import type { Course, FitResult, Leaf, Opening } from './layout.ts';
 import { type LeafDepths, leafDepths } from './leaf-depths.ts';
 import { bracePiece, framePieces, type LeafFrame, railKey, stileKey } from './leaf-frame.ts';
+import { leafRails, panesOf } from './leaf-rails.ts';
 import { type Line, thickestOf } from './lines.ts';
 import { gateKey } from './names.ts';
 import { openingsOf } from './openings.ts';
@@ -41,7 +42,7 @@ export interface BuiltEnds {
 }
 
 /**
- * Plans the leaf in a gate's bay; `number` counts gates from station 0. A leaf that cannot be built has no
+ * Plans the leaf in a gate's bay; `number` counts gates from station 0, `courses` are those of the bay beside it. A leaf that cannot be built has no
  * plan; one that only lacks its brace has one.
  */
 export function planLeaf(
@@ -50,6 +51,7 @@ export function planLeaf(
   placed: PlacedBay,
   number: number,
   built: BuiltEnds,
+  courses: readonly Course[] = [],
 ): { plan?: LeafPlan; problems: readonly Problem[] } {
   const { bay } = placed;
   const mixed = alternateProblem(gate.infill);
@@ -66,6 +68,7 @@ export function planLeaf(
   const thickest = thickestOf(filled.lines);
   const depths = leafDepths(spec, gate, thickest);
   const width = gate.frame.value.width.value;
+  const own = leafRails({ gate, z, ground, courses, measure: spec.measure });
   const frame: LeafFrame = {
     spec,
     gate,
@@ -77,11 +80,14 @@ export function planLeaf(
     z,
     inside: { x: [x[0] + width, x[1] - width], z: [z[0] + width, z[1] - width] },
     y: depths.frame,
+    rails: own.rails,
+    panes: panesOf(own.rails),
   };
   const problems = [...depths.problems, ...holdProblems(spec, gate, thickest, depths)];
   if (problems.some(({ code }) => code !== 'brace-no-room')) return { problems };
-  const brace = depths.brace && braced(frame, depths.brace);
-  if (depths.brace && !brace) problems.push(wideBrace(frame));
+  problems.push(...own.problems);
+  const braces = depths.brace ? braced(frame, depths.brace) : [];
+  if (depths.brace && braces.length < frame.panes.length) problems.push(wideBrace(frame));
   const leaf: Leaf = {
     gate: gate.name,
     spec: gate,
@@ -95,7 +101,7 @@ export function planLeaf(
   };
   const plan: LeafPlan = {
     leaf,
-    frame: [...framePieces(frame), ...(brace ? [brace] : [])],
+    frame: [...framePieces(frame), ...braces],
     panels: panelsOf(frame, filled, depths),
     openings: leafOpenings(frame, filled),
     fit: filled.result,
@@ -168,9 +174,14 @@ function holdProblems(
   return cleatProblems(gate.infill, holders, thickest, depths.slats, spec.measure);
 }
 
-function braced(frame: LeafFrame, y: Range): Piece | undefined {
+/** One in every pane that it goes into. */
+function braced(frame: LeafFrame, y: Range): readonly Piece[] {
   const width = frame.gate.brace?.value.width.value ?? 0;
-  return braceFits({ inside: frame.inside, width }) ? bracePiece(frame, y) : undefined;
+  return frame.panes.flatMap((pane, index) => {
+    if (!braceFits({ inside: { x: frame.inside.x, z: pane.z }, width })) return [];
+    const made = bracePiece(frame, y, pane, frame.panes.length > 1 ? index + 1 : undefined);
+    return made ? [made] : [];
+  });
 }
 
 function wideBrace({ gate, spec }: LeafFrame): Problem {
@@ -226,8 +237,9 @@ function holdOf(frame: LeafFrame, depths: LeafDepths, face: ScreenFace | undefin
       holders: [
         { key: stileKey(frame, 'left'), x: [x[0], inside.x[0]], z },
         { key: stileKey(frame, 'right'), x: [inside.x[1], x[1]], z },
-        { key: railKey(frame, 'bottom'), x: inside.x, z: [z[0], inside.z[0]] },
-        { key: railKey(frame, 'top'), x: inside.x, z: [inside.z[1], z[1]] },
+        ...frame.rails
+          .toReversed()
+          .map((rail) => ({ key: railKey(frame, rail.name), x: inside.x, z: rail.z })),
       ],
     };
   }
@@ -252,15 +264,19 @@ function leafOpenings(frame: LeafFrame, { lines, back }: Pick<Filled, 'lines' | 
   const { gate, inside, y } = frame;
   const { upright } = gate.infill.flip;
   const place = gate.infill.mounting.value.kind === 'between' ? inside : frame;
-  return openingsOf({
-    key: frame.key,
-    bay: frame.bay,
-    gate: gate.name,
-    upright,
-    lines,
-    back,
-    cavity: y[1] - y[0],
-    span: upright ? place.x : place.z,
-    ...inside,
-  });
+  const several = frame.panes.length > 1;
+  return frame.panes.flatMap(({ z }, index) =>
+    openingsOf({
+      key: several ? `${frame.key}/pane-${index + 1}` : frame.key,
+      bay: frame.bay,
+      gate: gate.name,
+      upright,
+      lines,
+      back,
+      cavity: y[1] - y[0],
+      span: upright ? place.x : place.z,
+      x: inside.x,
+      z,
+    }),
+  );
 }

@@ -14,7 +14,8 @@ import { twoDigits } from './names.ts';
 //   B2-CLF   cleat at the left, on the front (CRB at the right, on the back; CT, CB at top and bottom)
 //   G1-..    the same for the leaf of the first gate from station 0, and
 //   G1-SH    stile at the hinges (SL at the latch)
-//   G1-BR    brace
+//   G1-RM1   first middle rail from the top
+//   G1-BR    brace (BR1 from the top where there are several)
 
 export function stiffenerLabel(panel: string, number: number, face: 'front' | 'back'): string {
   return `${panel}-S${initial(face)}${number}`;
@@ -56,8 +57,8 @@ export function trimLabel(panel: string, behind = false): string {
   return `${panel}-${behind ? 'B' : ''}T`;
 }
 
-export function railLabel(panel: string, end: 'top' | 'bottom'): string {
-  return `${panel}-R${initial(end)}`;
+export function railLabel(panel: string, end: 'top' | 'bottom' | `middle-${number}`): string {
+  return `${panel}-R${initial(end)}${end.slice(7)}`;
 }
 
 export function cleatLabel(
@@ -72,8 +73,9 @@ export function stileLabel(panel: string, end: 'hinge' | 'latch'): string {
   return `${panel}-S${initial(end)}`;
 }
 
-export function braceLabel(panel: string): string {
-  return `${panel}-BR`;
+/** `number` where a leaf has more than one, from the top. */
+export function braceLabel(panel: string, number?: number): string {
+  return `${panel}-BR${number ?? ''}`;
 }
 
 const initial = (word: string): string => word.charAt(0).toUpperCase();

@@ -2,6 +2,7 @@ import type { GateSpec, Origin, RunSpec } from '../model/index.ts';
 import { braceStandsOn, makeBrace } from './brace.ts';
 import { cutWithin, type Range } from './infill.ts';
 import { braceLabel, railLabel, stileLabel } from './labels.ts';
+import type { LeafRail, Pane, RailName } from './leaf-rails.ts';
 import { makeBoard } from './make-board.ts';
 import type { About } from './make-piece.ts';
 import type { Piece } from './piece.ts';
@@ -20,9 +21,12 @@ export interface LeafFrame {
   readonly z: Range;
   readonly inside: { readonly x: Range; readonly z: Range };
   readonly y: Range;
+  /** From the top down, and the spaces between them. */
+  readonly rails: readonly LeafRail[];
+  readonly panes: readonly Pane[];
 }
 
-/** Outer frame of a leaf: two stiles as high as the leaf and two rails between them. */
+/** Outer frame of a leaf: two stiles as high as the leaf and rails between them. */
 export function framePieces(frame: LeafFrame): readonly Piece[] {
   const { gate, x, y, z, inside, spec } = frame;
   const { name } = gate.frame.value;
@@ -35,12 +39,12 @@ export function framePieces(frame: LeafFrame): readonly Piece[] {
       key: stileKey(frame, hand),
       label: stileLabel(frame.label, side),
       role: 'stile',
-      supports: side === 'hinge' ? [frame.hungOn] : [railKey(frame, 'top'), railKey(frame, 'bottom')],
+      supports: side === 'hinge' ? [frame.hungOn] : frame.rails.map((rail) => railKey(frame, rail.name)),
     };
     const across: Range = hand === 'left' ? [x[0], inside.x[0]] : [inside.x[1], x[1]];
     return makeBoard(about, { name }, true, { x: across, y, z: tall });
   });
-  const rails = (['top', 'bottom'] as const).map((end) => {
+  const rails = frame.rails.map(({ name: end, z: across }) => {
     const about: About = {
       ...aboutOf(frame, [gate.frame.origin, gate.frame.value.origin]),
       key: railKey(frame, end),
@@ -48,25 +52,25 @@ export function framePieces(frame: LeafFrame): readonly Piece[] {
       role: 'rail',
       supports: [stileKey(frame, gate.hinges.value)],
     };
-    const across: Range = end === 'top' ? [inside.z[1], z[1]] : [z[0], inside.z[0]];
     return makeBoard(about, { name }, false, { x: wide, y, z: across });
   });
   return [...stiles, ...rails];
 }
 
-/** The brace, `y` through the screen. It must fit (see `braceFits`). */
-export function bracePiece(frame: LeafFrame, y: Range): Piece | undefined {
-  const { gate, inside, spec } = frame;
+/** The brace of a pane, `y` through the screen. It must fit (see `braceFits`). `number` where there are several. */
+export function bracePiece(frame: LeafFrame, y: Range, pane: Pane, number?: number): Piece | undefined {
+  const { gate, spec } = frame;
+  const inside = { x: frame.inside.x, z: pane.z };
   if (!gate.brace) return undefined;
-  const stands = braceStandsOn(frame);
+  const stands = braceStandsOn({ inside });
   const supports =
     stands === 'rails'
-      ? [railKey(frame, 'bottom'), railKey(frame, 'top')]
+      ? [railKey(frame, pane.below), railKey(frame, pane.above)]
       : [stileKey(frame, 'left'), stileKey(frame, 'right')];
   const about: About = {
     ...aboutOf(frame, [gate.brace.origin, gate.brace.value.origin]),
-    key: `${frame.key}/brace`,
-    label: braceLabel(frame.label),
+    key: `${frame.key}/brace${number === undefined ? '' : `-${number}`}`,
+    label: braceLabel(frame.label, number),
     role: 'brace',
     supports,
   };
@@ -87,7 +91,7 @@ export function stileKey({ key, gate }: Pick<LeafFrame, 'key' | 'gate'>, hand: '
   return `${key}/stile-${sideOf(gate, hand)}`;
 }
 
-export function railKey({ key }: Pick<LeafFrame, 'key'>, end: 'top' | 'bottom'): string {
+export function railKey({ key }: Pick<LeafFrame, 'key'>, end: RailName): string {
   return `${key}/rail-${end}`;
 }
 

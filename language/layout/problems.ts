@@ -59,6 +59,8 @@ export interface GeometryArgs {
   'post-depths': { post: string; depth: string; usual: string };
   /** The frame's stiles and rails leave no inside. */
   'leaf-too-small': { gate: string; width: string; height: string; needsWidth: string; needsHeight: string };
+  /** A middle rail of a leaf that cannot be where it is stated; `rail` says which. */
+  'rail-misplaced': { gate: string; rail: string; why: 'outside' | 'meets' | 'no-course' | 'between' };
   /** The brace does not go in behind the slats and cleats. */
   'brace-no-room': { gate: string; needs: string; room: string };
   /** The brace is as wide as the frame inside. */

@@ -106,7 +106,14 @@ function fillAll(
       // Heights of a leaf are above the ground where it hangs.
       const ends = { bottom: stand.z[0] - stand.ground, height: stand.z[1] - stand.ground };
       const there = { ...spec, ground: { ...spec.ground, value: stand.ground } };
-      const { plan, problems: found } = planLeaf(there, placed.gate, placed, ++gates, ends);
+      const { plan, problems: found } = planLeaf(
+        there,
+        placed.gate,
+        placed,
+        ++gates,
+        ends,
+        coursesBeside(spec, placed, stands),
+      );
       problems.push(...found);
       if (!plan) continue;
       count += linesIn(plan.panels);
@@ -134,6 +141,17 @@ function fillAll(
   }
   for (const piece of slats) pieces.push(piece);
   return { courses, reach, leaves, pieces, openings, fits, problems };
+}
+
+/** Level courses of the bay left of a gate, or of the one right of it where that is none of slats. */
+function coursesBeside(
+  spec: RunSpec,
+  { bay }: PlacedBay,
+  stands: ReadonlyMap<number, Stand>,
+): readonly Course[] {
+  if (spec.infill.flip.upright) return [];
+  const beside = [bay.number - 1, bay.number + 1].map((number) => stands.get(number)?.filled);
+  return beside.find((filled) => filled !== undefined)?.courses ?? [];
 }
 
 /** Pieces of the run, those of its leaves left out: rails and cleats of a bay and every line. */

@@ -178,6 +178,15 @@ export interface InfillSpec {
   readonly endGap: Sourced<Ticks>;
 }
 
+/**
+ * Rails of a leaf between the top one and the bottom one: so many rails in all, evenly spaced; or where their middles
+ * are, above ground; or on the middles of which courses of the run, so that its lines run on.
+ */
+export type LeafRails =
+  | { readonly kind: 'count'; readonly count: number }
+  | { readonly kind: 'at'; readonly heights: readonly Sourced<Ticks>[] }
+  | { readonly kind: 'courses'; readonly courses: readonly number[] };
+
 export interface GateSpec {
   readonly name: string;
   readonly origin: Origin;
@@ -196,6 +205,8 @@ export interface GateSpec {
   readonly latchPost?: Sourced<PostStock>;
   /** Stiles and rails: `width` is the face seen. */
   readonly frame: Sourced<FlatStock>;
+  /** Two, at the top and at the bottom, when left out. */
+  readonly rails?: Sourced<LeafRails>;
   readonly brace?: Sourced<FlatStock>;
   /** Above ground; the run's own when not stated. */
   readonly bottom?: Sourced<Band>;

@@ -73,6 +73,7 @@ const WORDS: Readonly<Record<string, string>> = {
   HingeGap: 'hinge gap',
   LatchGap: 'latch gap',
   FrameStatement: 'frame',
+  GateRails: 'rails',
   BraceStatement: 'brace',
   AtSpot: 'at',
   ToSpot: 'to',

@@ -191,3 +191,18 @@ it('reads hinges as seen from either side, and a post for each side of the openi
   });
   expect((await gate(`${opening}; hinges on left seen from front`)).hinges.value).toBe('left');
 });
+
+it('reads rails as a count, as heights, or as courses of the run', async () => {
+  expect((await gate(`${NEEDED}; rails 3`)).rails?.value).toEqual({ kind: 'count', count: 3 });
+  expect((await gate(`${NEEDED}; rails at 20", 3' 4"`)).rails).toMatchObject({
+    value: { kind: 'at', heights: [{ value: inches(20) }, { value: inches(40) }] },
+    origin: { path: 'Gate:orchard/GateRails' },
+  });
+  expect((await gate(`${NEEDED}; rails at course 5, course 9`)).rails?.value).toEqual({
+    kind: 'courses',
+    courses: [5, 9],
+  });
+  expect((await gate(NEEDED)).rails).toBeUndefined();
+  for (const odd of ['rails 1', 'rails 40', 'rails at course 0', 'rails at 5'])
+    expect(await problemsOf(text(`${NEEDED}; ${odd}`))).toHaveLength(1);
+});

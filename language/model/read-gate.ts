@@ -9,6 +9,7 @@ import { readCount } from './read-count.ts';
 import { type ReadFill, readFill } from './read-fill.ts';
 import { readFlip } from './read-flip.ts';
 import { readInfillFit, readMounting } from './read-infill.ts';
+import { readLeafRails } from './read-leaf-rails.ts';
 import { readBand, readLength } from './read-length.ts';
 import { assumed, derived, originOf, type Reader } from './reader.ts';
 import { hasSaneSlats } from './sane-slats.ts';
@@ -45,10 +46,13 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
   const bottom = bottomStatement && readBand(reader, bottomStatement, { what: 'bottom', zero: true });
   const heightStatement = pick('HeightStatement');
   const height = heightStatement && readBand(reader, heightStatement, { what: 'height' });
+  const railsStatement = pick('GateRails');
+  const rails = railsStatement && readLeafRails(reader, railsStatement);
   const infill = readGateInfill(reader, node, pick, within, hinges.value);
   const opensTo = pick('OpensTo');
   if (!opening || !station || !hingeGap || !latchGap || !post || !frame || !infill) return undefined;
   if ((bottomStatement && !bottom) || (heightStatement && !height)) return undefined;
+  if (railsStatement && !rails) return undefined;
   if ((braceStatement?.stock && !brace) || (posts?.latch && !latchPost)) return undefined;
   const tall = (height ?? run.height).value.high - (bottom ?? run.bottom).value.low;
   const space = infill.flip.upright ? opening.value : tall;
@@ -66,6 +70,7 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
     post,
     ...(latchPost ? { latchPost } : {}),
     frame,
+    ...(rails ? { rails } : {}),
     ...(brace ? { brace } : {}),
     ...(bottom ? { bottom } : {}),
     ...(height ? { height } : {}),

@@ -371,5 +371,10 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
     one('posts', 'posts []', "the gate's own posts; two names: the one it hangs on, and the other"),
   ],
   FrameStatement: [one('frame', 'frame []', 'stiles and rails of the leaf')],
+  GateRails: [
+    one('rails', 'rails [3]', 'in all, evenly spaced'),
+    one('rails at', `rails at [3'~900 mm]`, 'middle rails: their middles above ground'),
+    one('rails at course', 'rails at course [5]', 'middle rails that carry courses of the run on'),
+  ],
   BraceStatement: [one('brace', 'brace [none]', 'from the low hinge corner up to the latch')],
 };

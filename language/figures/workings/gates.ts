@@ -75,7 +75,7 @@ function figuresOf(run: RunLayout, leaf: Leaf): GateFigures {
     dry,
     wet,
     hinges,
-    workings: [hinge, sagOf(leaf, wet, where), hingePost(run, leaf, wet, where)],
+    workings: [hinge, sagOf(leaf, pieces, wet, where), hingePost(run, leaf, wet, where)],
   };
 }
 
@@ -97,7 +97,17 @@ function materialOf(leaf: Leaf, { role, cut }: Piece): Material | undefined {
   return found?.material ?? (role === 'slat' ? undefined : spec.frame.value.material);
 }
 
-function sagOf(leaf: Leaf, weight: number, where: Working['where']): Working {
+/** Clear heights between its rails, from the bottom. */
+function panesOf(pieces: readonly Piece[]): readonly number[] {
+  const rails = pieces
+    .filter(({ role }) => role === 'rail')
+    .map(({ solid }) => solid.vertices.map(([, , z]) => z))
+    .map((heights) => [Math.min(...heights), Math.max(...heights)] as const)
+    .sort((a, b) => a[0] - b[0]);
+  return rails.slice(1).map(([low], index) => Math.max(1, toInches(low - (rails[index]?.[1] ?? low))));
+}
+
+function sagOf(leaf: Leaf, pieces: readonly Piece[], weight: number, where: Working['where']): Working {
   const frame = leaf.spec.frame.value;
   const strength = strengthOf(frame.material, {
     width: frame.width.value,
@@ -107,7 +117,8 @@ function sagOf(leaf: Leaf, weight: number, where: Working['where']): Working {
   const [width, height] = [toInches(leaf.width), toInches(leaf.height)];
   const member = toInches(frame.width.value);
   const inside = Math.max(1, width - 2 * member);
-  const rise = Math.max(1, height - 2 * member);
+  const panes = panesOf(pieces);
+  const [rise = Math.max(1, height - 2 * member)] = panes;
   const brace = leaf.spec.brace?.value;
   if (!brace) {
     const { inertia } = rectangle(toInches(frame.thickness.value), member);
@@ -130,19 +141,43 @@ function sagOf(leaf: Leaf, weight: number, where: Working['where']): Working {
   }
   const length = Math.hypot(inside, rise);
   const area = toInches(brace.width.value) * toInches(brace.thickness.value);
-  const { push, sag } = bracedSag(weight, { length, rise, area, stiffness: strength.stiffness.value });
+  const alone = (panes.length > 0 ? panes : [rise]).map((each) =>
+    bracedSag(weight, {
+      length: Math.hypot(inside, each),
+      rise: each,
+      area,
+      stiffness: strength.stiffness.value,
+    }),
+  );
+  // Stiles stay straight, so every space between rails drops by the same, and each brace takes its share.
+  const sag = 1 / alone.reduce((sum, one) => sum + 1 / one.sag, 0);
+  const push = Math.max(...alone.map((one) => (one.push * sag) / one.sag));
   return {
     code: 'gate-sag',
     title: `Drop of the latch corner of ${leaf.gate}`,
     where,
-    formula: 'd = N L / (E A sin a), N = W / (2 sin a)',
+    formula:
+      alone.length > 1
+        ? 'd = 1 / Σ (1 / di), di = W L / (2 E A sin² a)'
+        : 'd = N L / (E A sin a), N = W / (2 sin a)',
     inputs: [
       input('weight wet', 'W', amount(weight, 'lb'), 'the pieces, soaked'),
-      input('brace', 'L', amount(length, 'in'), 'corner to corner inside the frame'),
+      ...(alone.length > 1
+        ? [input('braces', '', amount(alone.length, ''), 'one in every space between rails')]
+        : []),
+      input(
+        'brace',
+        'L',
+        amount(length, 'in'),
+        alone.length > 1 ? 'corner to corner in the lowest space' : 'corner to corner inside the frame',
+      ),
       input('its rise', '', amount(rise, 'in'), 'as laid out'),
       known('stiffness', 'E', strength.stiffness, 'psi'),
     ],
-    steps: [step('push in the brace, N', amount(push, 'lb')), step('its section, A', amount(area, 'in2'))],
+    steps: [
+      step(alone.length > 1 ? 'greatest push in a brace, N' : 'push in the brace, N', amount(push, 'lb')),
+      step('its section, A', amount(area, 'in2')),
+    ],
     figure: amount(sag, 'in'),
     basis: [STATICS, SOAKED],
     notes: ['Of the brace alone; its ends have to bear on the frame, and play in hinges adds to it.'],
