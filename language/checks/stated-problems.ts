@@ -65,6 +65,12 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
     message: (a) =>
       `"${a.word}" is no ${a.place} known here${a.suggestion === '' ? '.' : `; did you mean ${a.suggestion}?`} Known are ${a.known}.`,
   },
+  'money-unclear': {
+    message: (a) =>
+      a.reason === 'mixed'
+        ? `This is in ${a.spelling}; the job counts in ${a.currency}. Write every price in one currency.`
+        : `"${a.spelling}" is no money known here. Write $19.20, €19.20, or 19.20 CHF, with no more decimals than the currency has.`,
+  },
   'duplicate-name': {
     message: (a) =>
       `There is another ${a.kind} named ${a.name}${a.elsewhere ? ' in a file used here' : ''}. Give one of them another name.`,

@@ -5,6 +5,7 @@
  * Lives here: what is drawn and where. Does not live here: calculation of pieces, the editor, the DOM.
  */
 export type { Chain, ChainSide } from './chains.ts';
+export { labelSheet, type Ticket, type TicketBoard, ticketSheet } from './cut-ticket.ts';
 export { applyDelta, diffViews } from './delta.ts';
 export { elevationOf, runLetter } from './elevation.ts';
 export { eyeViews, type Looks } from './eye-view.ts';

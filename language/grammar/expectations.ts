@@ -14,12 +14,13 @@ const NAME_OF: Readonly<Record<NameKind, string>> = {
   gate: 'the name of a gate',
   viewer: 'the name of a viewer',
   place: 'the name of a place',
+  option: 'the name of an option',
   parameter: 'the name of a parameter',
 };
 
 /** What blocks are called in messages. */
 export function blockWord(type: string): string {
-  return type.toLowerCase();
+  return type === 'OnHand' ? 'on hand' : type.toLowerCase();
 }
 
 /** `a, b or c`, cut short after five. */

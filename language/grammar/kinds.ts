@@ -12,6 +12,7 @@ export type NameKind =
   | 'gate'
   | 'viewer'
   | 'place'
+  | 'option'
   | 'parameter';
 
 const KIND_OF_TYPE: Readonly<Record<string, NameKind>> = {
@@ -30,6 +31,7 @@ const KIND_OF_TYPE: Readonly<Record<string, NameKind>> = {
   Gate: 'gate',
   Viewer: 'viewer',
   Place: 'place',
+  Option: 'option',
   Parameter: 'parameter',
 };
 
@@ -46,6 +48,12 @@ export function distinguishingName(node: AstNode): string | undefined {
     case 'Job':
       // One job a file; its title may change without anything else changing.
       return undefined;
+    case 'OptionRun':
+      return (node as { run?: { $refText: string } }).run?.$refText;
+    case 'OptionGate':
+      return (node as { gate?: { $refText: string } }).gate?.$refText;
+    case 'OptionPattern':
+      return (node as { pattern?: { $refText: string } }).pattern?.$refText;
     case 'Argument':
       return (node as { parameter?: { $refText: string } }).parameter?.$refText;
     case 'Measured':

@@ -12,6 +12,7 @@ import {
   isArgument,
   isFillStatement,
   isMeasured,
+  isOptionPattern,
   isParameter,
   isPattern,
   type Parameter,
@@ -85,6 +86,8 @@ function parametersFor({ container, property }: ReferenceInfo): readonly Paramet
   if (isArgument(container) && property === 'parameter') {
     return isFillStatement(container.$container) ? (container.$container.pattern?.ref?.parameters ?? []) : [];
   }
+  const changed = AstUtils.getContainerOfType(container, isOptionPattern);
+  if (changed) return changed.pattern?.ref?.parameters ?? [];
   const pattern = AstUtils.getContainerOfType(container, isPattern);
   if (!pattern) return [];
   // The default of a parameter may name the parameters before it, so that none depends on itself.

@@ -1,5 +1,6 @@
 import type { Exposure, SoilClass, Species, WindEdition } from '../standards/index.ts';
-import type { Measure, Ticks } from '../units/index.ts';
+import type { Measure, Money, Ticks } from '../units/index.ts';
+import type { TaskCount } from './read-quote.ts';
 
 export type { TextChange } from '../grammar/index.ts';
 
@@ -47,6 +48,8 @@ interface StockBase {
   readonly material?: Material;
   /** Of a tube; what states none is full. */
   readonly wall?: Sourced<Ticks>;
+  /** Prices of those lengths that have one, in minor units, by length. */
+  readonly prices?: ReadonlyMap<Ticks, Sourced<Money>>;
   /** Lengths it is sold in, shortest first. Empty when none is stated. */
   readonly lengths: readonly Sourced<Ticks>[];
 }
@@ -454,8 +457,57 @@ export interface HideDemand {
 }
 
 /** One file's job: plain immutable data, units resolved, references followed, defaults filled. */
+/** Money of one kind for a count of something. */
+export interface Quote {
+  readonly origin?: Origin;
+  /** For an hour. */
+  readonly labor?: Sourced<Money>;
+  readonly tasks: readonly {
+    readonly name: string;
+    readonly minutes: number;
+    readonly per: TaskCount;
+    readonly origin: Origin;
+  }[];
+  /** Of what is bought besides boards, by name; `unit` as written. */
+  readonly prices: readonly {
+    readonly item: string;
+    readonly price: Money;
+    readonly unit: string;
+    readonly origin: Origin;
+  }[];
+  readonly extras: readonly {
+    readonly what: string;
+    readonly count: number;
+    readonly price: Money;
+    readonly origin: Origin;
+  }[];
+  /** Shares from 0 to 1: overhead and markup of what it costs, margin of what is asked, tax of that. */
+  readonly overhead: Sourced<number> | undefined;
+  readonly markup: Sourced<number> | undefined;
+  readonly margin: Sourced<number> | undefined;
+  readonly tax: Sourced<number> | undefined;
+  readonly deposit?: { readonly share: Sourced<number>; readonly most?: Sourced<Money> };
+}
+
+/** Boards of a stock that are there already. */
+export interface HandStock {
+  readonly stock: string;
+  readonly length: Ticks;
+  readonly count: number;
+  readonly origin: Origin;
+}
+
 export interface Job {
   readonly uri: string;
+  /** ISO 4217; what a dollar sign stands for too. */
+  readonly currency?: string;
+  readonly saw: { readonly kerf?: Sourced<Ticks>; readonly trim?: Sourced<Ticks> };
+  /** Share of boards bought besides those that are cut, 0 to 1. */
+  readonly spares?: Sourced<number>;
+  readonly quote: Quote;
+  readonly onHand: readonly HandStock[];
+  /** Names of the options it lays beside itself, each with where it is stated. */
+  readonly options: readonly Sourced<string>[];
   readonly name?: string;
   readonly origin: Origin;
   readonly measure: Sourced<Measure>;

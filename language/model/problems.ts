@@ -77,6 +77,12 @@ export interface ProblemArgs {
     readonly suggestion: string;
     readonly known: string;
   };
+  /** Money that cannot be read, or of another currency than the job's. */
+  readonly 'money-unclear': {
+    readonly spelling: string;
+    readonly reason: 'spelling' | 'mixed';
+    readonly currency: string;
+  };
   /** Told at the later one; `related` is the other. `elsewhere` is 1 when that is in a used file. */
   readonly 'duplicate-name': { readonly name: string; readonly kind: string; readonly elsewhere: 0 | 1 };
   /** A post where something flat is needed, a length where stock is needed, and so on. */

@@ -3,6 +3,7 @@ import { DEFAULT_GATE_MOUNTING, DEFAULT_HINGES } from './defaults.ts';
 import { faceToward } from './faces.ts';
 import type { FlatStock, GateSpec, InfillSpec, RunSpec, Sourced } from './job.ts';
 import { statedOrOnly } from './only-stock.ts';
+import { statementsOf } from './option-statements.ts';
 import { orAssumed } from './or-assumed.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
 import { readCount } from './read-count.ts';
@@ -26,7 +27,7 @@ export interface GateRun {
 /** A gate; undefined when something that it cannot be laid out without is missing or cannot be. */
 export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateSpec | undefined {
   const { run } = within;
-  const pick = pickStatements(reader, 'gate', node.statements);
+  const pick = pickStatements(reader, 'gate', statementsOf(reader, node));
   const openingStatement = pick('Opening') ?? tellMissing(reader, node, 'opening');
   const opening = readLength(reader, openingStatement?.width, { what: 'opening' });
   const station = readLength(reader, openingStatement?.station, { what: 'opening', zero: true });

@@ -11,11 +11,12 @@ import { readAllMeasured, withMeasured } from './read-measured.ts';
 import { readNames } from './read-names.ts';
 import { readPattern } from './read-pattern.ts';
 import { readPrivacy } from './read-privacy.ts';
+import { readOnHand, readQuote, readSaw } from './read-quote.ts';
 import { readRun, tellGateRun } from './read-run.ts';
 import { readSite } from './read-site.ts';
 import { readStock } from './read-stock.ts';
 import { readViews } from './read-views.ts';
-import { follow, type JobContext, makeReader, originOf, type Reader } from './reader.ts';
+import { follow, type JobContext, makeReader, originOf, type Reader, tell } from './reader.ts';
 import { NO_BINDINGS } from './resolve-parameter.ts';
 import { untangled } from './untangle-placements.ts';
 
@@ -34,7 +35,8 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
   const node = elements.find((element) => element.$type === 'Job');
   const pick = pickStatements(opened, 'job', node?.statements);
   const measure = readMeasure(opened, pick('MeasureStatement'), node ?? root);
-  const reader: Reader = { ...opened, measure: measure.value };
+  const currency = currencyOf(opened, pick('MoneyStatement'));
+  const reader: Reader = { ...opened, measure: measure.value, ...(currency ? { currency } : {}) };
   const later = readNames(reader);
   const privacy = readPrivacy(reader, pick('SeeThroughLimit'), pick('GapLimit'));
   const limit = pick('HeightLimit');
@@ -58,12 +60,42 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     site,
     ...readDecisions(reader, node),
     ...readViews(reader, later),
+    ...(currency ? { currency } : {}),
+    ...readSaw(reader, pick('SawStatement'), pick('SparesStatement')),
+    quote: readQuote(
+      reader,
+      elements.filter((element) => element.$type === 'Quote'),
+    ),
+    onHand: readOnHand(
+      reader,
+      elements.filter((element) => element.$type === 'OnHand'),
+    ),
+    options: elements.flatMap((element) =>
+      element.$type === 'Option' && element.name?.trim() && !later.has(element)
+        ? [{ value: element.name, origin: originOf(reader, element) }]
+        : [],
+    ),
     stock,
     runs,
   };
   const problems = [...reader.problems.values()];
   const demand = alike ? { alike: originOf(reader, alike) } : {};
   return { ...job, ...demand, ...(node?.name !== undefined ? { name: node.name } : {}), problems };
+}
+
+/** ISO code of the job's money; told when it is none. */
+function currencyOf(reader: Reader, statement: ast.MoneyStatement | undefined): string | undefined {
+  const word = statement?.currency;
+  if (!statement || word === undefined) return undefined;
+  if (/^[A-Z]{3}$/.test(word)) return word;
+  const args = {
+    word,
+    place: 'currency',
+    suggestion: '',
+    known: 'USD, EUR, GBP, CAD, AUD and other codes of ISO 4217',
+  };
+  tell(reader, 'unknown-word', originOf(reader, statement, 'currency'), args);
+  return undefined;
 }
 
 /** Runs in file order, each with its gates. One that has the name of an earlier one is left out. */

@@ -2,6 +2,7 @@ import type * as ast from '../grammar/index.ts';
 import { MOST_REPEAT } from './bounds.ts';
 import { DEFAULT_END } from './defaults.ts';
 import type { EndRule, FitSpec, FlatStock, Origin, PatternSpec, Sourced } from './job.ts';
+import { statementsOf } from './option-statements.ts';
 import { pickStatements, tellMissing } from './pick-statements.ts';
 import { readCount } from './read-count.ts';
 import { readFit } from './read-fit.ts';
@@ -27,7 +28,7 @@ export function readPattern(
   told?: Origin,
 ): ReadPattern | undefined {
   const name = node.name ?? '';
-  const pick = pickStatements(reader, 'pattern', node.statements);
+  const pick = pickStatements(reader, 'pattern', statementsOf(reader, node));
   const repeat = readRepeat(reader, node, pick('RepeatStatement'), bindings);
   const gapStatement = pick('PatternGap');
   const gap = gapStatement

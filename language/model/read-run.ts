@@ -2,6 +2,7 @@ import type * as ast from '../grammar/index.ts';
 import { DEFAULT_MOUNTING, DEFAULT_SIDE } from './defaults.ts';
 import type { BrokenRun, GateSpec, InfillSpec, RunSpec, Site, Sourced } from './job.ts';
 import { statedOrOnly } from './only-stock.ts';
+import { statementsOf } from './option-statements.ts';
 import { orAssumed } from './or-assumed.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
 import { embedOnDeck, readDeck, readOnDeck } from './read-deck.ts';
@@ -32,7 +33,7 @@ export function readRun(
   site: Site,
 ): RunSpec | BrokenRun {
   const broken: BrokenRun = { name: node.name, origin: originOf(reader, node), broken: true };
-  const pick = pickStatements(reader, 'run', node.statements);
+  const pick = pickStatements(reader, 'run', statementsOf(reader, node));
   const fillStatement = pick('FillStatement');
   const fill = fillStatement ? readFill(reader, fillStatement) : tellMissing(reader, node, 'fill');
   const own = readOwn(reader, node, pick, fill);

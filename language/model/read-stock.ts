@@ -1,10 +1,11 @@
 import type * as ast from '../grammar/index.ts';
-import { formatLength, type Ticks } from '../units/index.ts';
+import { formatLength, type Money, TICKS_PER_FOOT, TICKS_PER_MM, type Ticks } from '../units/index.ts';
 import { MOST_LENGTHS } from './bounds.ts';
 import type { FlatStock, PostStock, Sourced, Stock } from './job.ts';
 import { pickStatements, tellMissing } from './pick-statements.ts';
 import { readLength } from './read-length.ts';
 import { readMaterial } from './read-material.ts';
+import { readPrice } from './read-price.ts';
 import { follow, originOf, type Reader, tell } from './reader.ts';
 import { useFlat } from './use-stock.ts';
 
@@ -86,7 +87,7 @@ function readRip(reader: Reader, node: ast.Rip): FlatStock | undefined {
     tell(reader, 'impossible-size', width.origin, args, [{ origin: parent.origin, note: parent.kind }]);
     return undefined;
   }
-  const { thickness, material, lengths, spanLimit } = parent;
+  const { thickness, material, lengths, prices, spanLimit } = parent;
   return {
     kind: 'rip',
     name: node.name,
@@ -94,6 +95,7 @@ function readRip(reader: Reader, node: ast.Rip): FlatStock | undefined {
     width,
     thickness,
     lengths,
+    ...(prices ? { prices } : {}),
     parent,
     ...(material ? { material } : {}),
     ...(spanLimit ? { spanLimit } : {}),
@@ -132,15 +134,43 @@ function materialOf(reader: Reader, statement: ast.MadeOfStatement | undefined):
   return material ? { material } : {};
 }
 
-function lengthsOf(reader: Reader, statement: ast.LengthsStatement | undefined): Pick<Stock, 'lengths'> {
+/** Of one board; a price by length times that, to the nearest minor unit. */
+function priceOf(reader: Reader, sold: ast.SoldLength, length: Ticks): Sourced<Money> | undefined {
+  const price = readPrice(reader, sold.price);
+  if (!price || sold.unit === undefined) return price;
+  const unit = {
+    foot: TICKS_PER_FOOT,
+    ft: TICKS_PER_FOOT,
+    meter: 1000 * TICKS_PER_MM,
+    m: 1000 * TICKS_PER_MM,
+  }[sold.unit];
+  if (unit === undefined) {
+    const args = { word: sold.unit, place: 'unit of a price', suggestion: 'foot', known: 'foot, meter' };
+    tell(reader, 'unknown-word', originOf(reader, sold, 'unit'), args);
+    return undefined;
+  }
+  return { ...price, value: { ...price.value, minor: Math.round((price.value.minor * length) / unit) } };
+}
+
+function lengthsOf(
+  reader: Reader,
+  statement: ast.LengthsStatement | undefined,
+): Pick<Stock, 'lengths' | 'prices'> {
   const stated = statement?.lengths ?? [];
   if (statement && stated.length > MOST_LENGTHS) {
     const count = String(stated.length);
     const args = { what: 'lengths', count, reason: 'too-many' as const, least: 1, most: MOST_LENGTHS };
     tell(reader, 'absurd-count', originOf(reader, statement), args);
   }
-  const lengths = stated
-    .slice(0, MOST_LENGTHS)
-    .flatMap((node) => readLength(reader, node, { what: 'lengths' }) ?? []);
-  return { lengths: lengths.sort((a, b) => a.value - b.value) };
+  const prices = new Map<Ticks, Sourced<Money>>();
+  const lengths = stated.slice(0, MOST_LENGTHS).flatMap((sold) => {
+    const length = readLength(reader, sold.length, { what: 'lengths' });
+    const price = length && priceOf(reader, sold, length.value);
+    if (length && price) prices.set(length.value, price);
+    return length ?? [];
+  });
+  return {
+    lengths: lengths.sort((a, b) => a.value - b.value),
+    ...(prices.size > 0 ? { prices } : {}),
+  };
 }

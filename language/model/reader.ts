@@ -10,6 +10,8 @@ export interface JobContext {
   readonly uri: string;
   /** Roots of all files reached through `use`, directly or not, each once and without the file itself. */
   readonly used?: readonly ast.SlatFile[];
+  /** Name of the option whose statements stand in for the job's own; none for the job as it is. */
+  readonly option?: string;
 }
 
 /** A node of the syntax tree. */
@@ -20,6 +22,10 @@ export interface Reader {
   readonly root: ast.SlatFile;
   readonly uri: string;
   readonly used: readonly ast.SlatFile[];
+  /** Of the job; undefined before it is known, and where nothing states it. */
+  readonly currency?: string;
+  /** Its statements stand in for the job's own. */
+  readonly option?: ast.Option;
   /** How lengths are shown and defaults chosen; known before anything else is read. */
   readonly measure: Measure;
   readonly parsed: Map<string, ParsedLength>;
@@ -29,8 +35,12 @@ export interface Reader {
 }
 
 export function makeReader(root: ast.SlatFile, context: JobContext): Reader {
+  const option = root.elements?.find(
+    (element): element is ast.Option => element.$type === 'Option' && element.name === context.option,
+  );
   return {
     root,
+    ...(option ? { option } : {}),
     uri: context.uri,
     used: context.used ?? [],
     measure: DEFAULT_MEASURES.imperial,

@@ -1,6 +1,13 @@
 /**
- * From pieces to what is bought and cut.
+ * From pieces to what is bought and cut: demand by stock, boards and their cuts, hardware, price.
  *
- * Lives here: demand, the cutting planner, order, price. Does not live here: geometry (layout/), findings (checks/).
+ * Lives here: counting, planning, adding up. Does not live here: geometry (layout/), judgment (checks/), pictures
+ * of boards (drawing/).
  */
+export type { BoardPlan, PlannedBoard } from './board-plan.ts';
 export * from './cutting/index.ts';
+export { demandOf, type StockDemand, type Wanted } from './demand.ts';
+export { hardwareOf, type Item } from './hardware.ts';
+export { type OrderLine, orderOf } from './order.ts';
+export { type Price, type PriceLine, priceOf } from './price.ts';
+export { searchTakeoff, type Takeoff, type TakeoffSearch, takeoffOf } from './takeoff.ts';

@@ -6,6 +6,7 @@ export { angleOfSides, degrees, formatDegrees } from './angle.ts';
 export { formatLength, spellLength } from './format-length.ts';
 export { LENGTH_PATTERN } from './length-pattern.ts';
 export { IMPERIAL, METRIC, type Measure, type MeasureUnit } from './measure.ts';
+export { formatMoney, type Money, minorDigits, moneyOf, parseMoney } from './money.ts';
 export { AMOUNT_PATTERN, parseAmount, spellingsOf } from './parse-amount.ts';
 export { parseLength } from './parse-length.ts';
 export type { LengthProblem, ParsedLength, RefusedLength, StatedLength } from './parsed-length.ts';

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { CannotRun } from './usage.ts';
 
-const COMMANDS = ['check', 'draw', 'pieces', 'figures', 'cut'] as const;
+const COMMANDS = ['check', 'draw', 'pieces', 'figures', 'takeoff', 'options', 'cut'] as const;
 
 /** A command line understood. */
 export interface Request {
@@ -9,7 +9,7 @@ export interface Request {
   readonly files: readonly string[];
   readonly format: 'text' | 'json' | 'csv';
   readonly out?: string;
-  /** Of cut: how long a proof is sought, and what is to be least. */
+  /** How long proofs are sought; and of cut what is to be least. */
   readonly seconds?: number;
   readonly by?: 'cost' | 'waste';
 }
@@ -24,11 +24,12 @@ export function readArguments(words: readonly string[]): Request {
   if (!known) throw new CannotRun(`"${command}" is no command; known are ${COMMANDS.join(', ')}.`);
   if (files.length === 0) throw new CannotRun(`${known} needs a file: slatwright ${known} FILE`);
   if (values.json && values.csv) throw new CannotRun('Ask for --json or --csv, not both.');
-  if (values.csv && known !== 'pieces') throw new CannotRun('--csv belongs to pieces.');
-  if (values.json && known === 'draw')
-    throw new CannotRun('draw writes SVG; --json belongs to check, pieces and figures.');
+  if (values.csv && known !== 'pieces' && known !== 'takeoff')
+    throw new CannotRun('--csv belongs to pieces and takeoff.');
+  if (values.json && known === 'draw') throw new CannotRun('draw writes SVG; --json belongs to the others.');
   if (known === 'draw' && !values.out) throw new CannotRun('draw needs --out DIR.');
-  if (known !== 'draw' && values.out) throw new CannotRun('--out belongs to draw.');
+  if (known !== 'draw' && known !== 'takeoff' && values.out)
+    throw new CannotRun('--out belongs to draw, and to takeoff for its cut tickets.');
   if (known === 'cut' && files.length > 1) throw new CannotRun('cut takes one file.');
   return {
     command: known,
@@ -44,8 +45,9 @@ function readCutOptions(
   seconds: string | undefined,
   by: string | undefined,
 ): Pick<Request, 'seconds' | 'by'> {
-  if (command !== 'cut' && (seconds ?? by) !== undefined)
-    throw new CannotRun('--seconds and --by belong to cut.');
+  const plans = command === 'cut' || command === 'takeoff' || command === 'options';
+  if (!plans && seconds !== undefined) throw new CannotRun('--seconds belongs to cut, takeoff and options.');
+  if (command !== 'cut' && by !== undefined) throw new CannotRun('--by belongs to cut.');
   const span = Number(seconds);
   if (seconds !== undefined && !(span >= 0 && span < 1e6))
     throw new CannotRun(`--seconds ${seconds}: write a number of seconds, such as 10.`);

@@ -27,7 +27,9 @@ export async function figures(
       const lines = workingLines(working, system).map((line) => `  ${printable(line)}\n`);
       terminal.out(`${printable(`${working.where.label}: ${working.title}`)}\n${lines.join('')}\n`);
     }
-    terminal.out('Worked out, and no more than that: ask your local authority, and someone licensed to judge it.\n');
+    terminal.out(
+      'Worked out, and no more than that: ask your local authority, and someone licensed to judge it.\n',
+    );
   }
   let code = 0;
   for (const { path, work } of opened.files) {

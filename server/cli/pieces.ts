@@ -1,6 +1,7 @@
 import type { Piece, Vec3 } from '../../language/layout/index.ts';
 import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
 import type { Request } from './arguments.ts';
+import { asCsv } from './csv.ts';
 import { openFiles } from './open-files.ts';
 import { printable } from './printable.ts';
 import type { Terminal } from './run-command-line.ts';
@@ -118,17 +119,6 @@ function endOf({ miter, bevel }: Piece['cut']['ends'][number]): string {
   return [miter && `miter ${formatDegrees(miter)}`, bevel && `bevel ${formatDegrees(bevel)}`]
     .filter(Boolean)
     .join(' ');
-}
-
-/**
- * Comma-separated values after RFC 4180: quoted where needed, quotes doubled, lines ended by CR LF. What a
- * spreadsheet would take for a formula gets an apostrophe, which spreadsheets read as "text follows".
- */
-function asCsv(rows: readonly (readonly string[])[]): string {
-  const inert = (text: string) => (/^[=+\-@\t]/.test(text) ? `'${text}` : text);
-  const quoted = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
-  const cell = (text: string) => quoted(inert(text));
-  return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
 }
 
 function asTable(rows: readonly (readonly string[])[]): string {

@@ -3,7 +3,9 @@ import { check } from './check.ts';
 import { cut } from './cut.ts';
 import { draw } from './draw.ts';
 import { figures } from './figures.ts';
+import { options } from './options.ts';
 import { pieces } from './pieces.ts';
+import { takeoff } from './takeoff.ts';
 import { CannotRun, USAGE } from './usage.ts';
 
 /** Where a command writes. */
@@ -32,6 +34,10 @@ export async function runCommandLine(
         return await pieces(request, folder, terminal);
       case 'figures':
         return await figures(request, folder, terminal);
+      case 'takeoff':
+        return await takeoff(request, folder, terminal);
+      case 'options':
+        return await options(request, folder, terminal);
       case 'cut':
         return cut(request, folder, terminal);
     }

@@ -5,6 +5,9 @@ export const USAGE = `slatwright: slatted screens from text
   slatwright draw FILE... --out DIR           plans, each run and gate from both sides, sections
   slatwright pieces FILE... [--json | --csv]  every piece with what the saw needs
   slatwright figures FILE... [--json]         every calculation with its working and what it rests on
+  slatwright takeoff FILE... [--json | --csv] [--seconds N] [--out DIR]
+                                              what to buy, how to cut it, what it costs; tickets into DIR
+  slatwright options FILE... [--json]         the job's options side by side
   slatwright cut LIST [--json] [--seconds N] [--by cost | waste]
                                               boards and cuts for a plain list of lengths (JSON or CSV)
 

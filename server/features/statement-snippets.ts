@@ -201,6 +201,68 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   HeightsStatement: [
     one('from', "from [1'~300 mm] to [4'~1.2 m] above ground", 'how low and how high it reaches'),
   ],
+  Option: [
+    one(
+      'option',
+      `option [name] {
+  in pattern [name]: gap [3/8"~10 mm]
+}`,
+      'the job as it would be with other statements, to be laid beside it',
+    ),
+  ],
+  OptionRun: [one('in run', 'in run [name]: []', "a statement in place of the run's own")],
+  OptionGate: [one('in gate', 'in gate [name]: []', "a statement in place of the gate's own")],
+  OptionPattern: [one('in pattern', 'in pattern [name]: []', "a statement in place of the pattern's own")],
+  Quote: [
+    one(
+      'quote',
+      `quote {
+  labor $[48] per hour
+  task [fixing] [6] minutes per [slat|post|run|gate|board|cut]
+  price [screw|concrete|gravel|finish|hinge|latch|cap] $[0.10] each
+  overhead [15] %
+  markup [25] %
+}`,
+      'rates and prices; what is not given is not made up',
+    ),
+  ],
+  LaborRate: [one('labor', 'labor $[48] per hour', 'for all tasks')],
+  TaskTime: [
+    one('task', 'task [fixing] [6] minutes per [slat|post|run|bay|gate|board|cut|job]', 'how long it takes'),
+  ],
+  ItemPrice: [
+    one(
+      'price',
+      'price [screw|concrete|gravel|finish|hinge|latch|cap] $[0.10] each',
+      'of what is bought besides boards',
+    ),
+  ],
+  Surcharge: [
+    one('overhead', 'overhead [15] %', 'of what it costs'),
+    one('markup', 'markup [25] %', 'on what it costs'),
+    one('margin', 'margin [20] %', 'of what is asked'),
+    one('tax', 'tax [8] %', 'on what is asked'),
+  ],
+  Deposit: [one('deposit', 'deposit [30] %, at most $[1,000]', 'to begin with; caps differ by place')],
+  ExtraLine: [
+    one('extra', 'extra "[rock in a hole]" [2] at $[90]', 'what cannot be counted from the pieces'),
+  ],
+  OnHand: [
+    one(
+      'on hand',
+      'on hand {\n  [board] [4] of [5\' 10"~1.8 m]\n}',
+      'boards that lie in the yard; they cost nothing',
+    ),
+  ],
+  MoneyStatement: [one('money', 'money [USD]', 'currency of all prices')],
+  SawStatement: [
+    one(
+      'saw kerf',
+      'saw kerf [1/8"~3 mm], trim [1/2"~10 mm]',
+      'what a cut takes, and what is cut off each board first',
+    ),
+  ],
+  SparesStatement: [one('spares', 'spares [5] %', 'boards bought besides those that are cut')],
   MeasureStatement: [
     one('measure', 'measure [inches|feet|mm|cm|m] to [1/16"~1 mm]', 'the tape, and its finest mark'),
   ],

@@ -15,6 +15,18 @@ export function workOut(shared: SlatSharedServices, document: LangiumDocument, m
   return { job, layout: layOutJob(job, memo) };
 }
 
+/** The same as it would be with an option; without a name, as it stands. */
+export function workOutOption(
+  shared: SlatSharedServices,
+  document: LangiumDocument,
+  option: string | undefined,
+  memo: LayoutMemo,
+): Work {
+  const context = { ...jobContext(shared, document), ...(option === undefined ? {} : { option }) };
+  const job = buildJob(rootOf(document), context);
+  return { job, layout: layOutJob(job, memo) };
+}
+
 /** What a linked document states, without working it out. */
 export function readJob(shared: SlatSharedServices, document: LangiumDocument): Job {
   return buildJob(rootOf(document), jobContext(shared, document));

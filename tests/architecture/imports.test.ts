@@ -24,7 +24,13 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'language/standards',
     'language/units',
   ],
-  'language/takeoff': ['language/layout', 'language/model', 'language/units'],
+  'language/takeoff': [
+    'language/figures',
+    'language/layout',
+    'language/model',
+    'language/standards',
+    'language/units',
+  ],
   'language/drawing': ['language/figures', 'language/layout', 'language/model', 'language/units'],
   server: [
     'language/*',

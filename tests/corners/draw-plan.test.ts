@@ -21,7 +21,17 @@ async function drawn(example: string): Promise<{ code: number; files: Record<str
 it('writes the plan of runs that have places beside their elevations', async () => {
   const { code, files } = await drawn('orchard-corner.slat');
   expect(code).toBe(0);
-  expect(Object.keys(files).sort()).toEqual(['ditch-barrow-leaf.svg', 'ditch.svg', 'lane.svg', 'plan.svg']);
+  expect(Object.keys(files).sort()).toEqual([
+    'ditch-back.svg',
+    'ditch-barrow-leaf-back.svg',
+    'ditch-barrow-leaf.svg',
+    'ditch-section.svg',
+    'ditch.svg',
+    'lane-back.svg',
+    'lane-section.svg',
+    'lane.svg',
+    'plan.svg',
+  ]);
   const plan = files['plan.svg'] ?? '';
   for (const text of ['18&#39; over posts', '15&#39; over posts', '90°', 'datum point', 'gate barrow'])
     expect(plan.replaceAll('&apos;', '&#39;').replaceAll(/(\d)'/g, '$1&#39;')).toContain(text);

@@ -1,0 +1,72 @@
+import type { Layout, Piece } from '../layout/index.ts';
+import type { Job, Stock } from '../model/index.ts';
+import { ceilToStep, type Ticks } from '../units/index.ts';
+
+/** Pieces of one stock, of one length, as they are sawn. */
+export interface Wanted {
+  /** Longest edge, up to the next mark of the tape: what it takes from the board. */
+  readonly length: Ticks;
+  readonly pieces: readonly Piece[];
+}
+
+/** Everything of one stock. */
+export interface StockDemand {
+  readonly stock: Stock;
+  /** Longest first. */
+  readonly wanted: readonly Wanted[];
+  readonly count: number;
+  /** Sum of all lengths as laid out. */
+  readonly total: Ticks;
+}
+
+/** Pieces by the stock they are cut from, in the order the stock is stated, that of used files first of all. */
+export function demandOf(layout: Layout, job: Job): readonly StockDemand[] {
+  const step = job.measure.value.step;
+  const stocks = stocksOf(layout, job);
+  const byStock = new Map<string, Piece[]>();
+  for (const run of layout.runs)
+    for (const piece of run.pieces) {
+      const held = byStock.get(piece.cut.stock);
+      if (held) held.push(piece);
+      else byStock.set(piece.cut.stock, [piece]);
+    }
+  return [...byStock].flatMap(([name, pieces]): StockDemand[] => {
+    const stock = stocks.get(name);
+    if (!stock) return [];
+    const byLength = new Map<Ticks, Piece[]>();
+    for (const piece of pieces) {
+      const length = ceilToStep(piece.cut.longPoint, step);
+      byLength.set(length, [...(byLength.get(length) ?? []), piece]);
+    }
+    const wanted = [...byLength].map(([length, all]) => ({ length, pieces: all }));
+    return [
+      {
+        stock,
+        wanted: wanted.sort((a, b) => b.length - a.length),
+        count: pieces.length,
+        total: pieces.reduce((sum, { cut }) => sum + cut.longPoint, 0),
+      },
+    ];
+  });
+}
+
+/** Stock by name: that of the file, and whatever its runs are made of. */
+function stocksOf(layout: Layout, job: Job): ReadonlyMap<string, Stock> {
+  const stocks = new Map<string, Stock>();
+  const add = (value: unknown): void => {
+    if (Array.isArray(value)) for (const each of value) add(each);
+    else if (typeof value === 'object' && value !== null && !(value instanceof Map)) {
+      if (isStock(value)) stocks.set(value.name, value);
+      for (const each of Object.values(value)) add(each);
+    }
+  };
+  for (const { spec } of layout.runs) add(spec);
+  for (const stock of job.stock) stocks.set(stock.name, stock);
+  return stocks;
+}
+
+const KINDS: ReadonlySet<unknown> = new Set(['board', 'rip', 'post', 'rail', 'cleat']);
+
+function isStock(value: object): value is Stock {
+  return 'kind' in value && 'lengths' in value && 'name' in value && KINDS.has(value.kind);
+}

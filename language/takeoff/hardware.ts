@@ -1,0 +1,149 @@
+import { holesOf } from '../figures/index.ts';
+import type { Layout, Piece, RunLayout } from '../layout/index.ts';
+import { isMetric, type Job } from '../model/index.ts';
+import { convert, inches, mm, type Ticks, toInches } from '../units/index.ts';
+
+/** Something that is bought besides boards, counted from the pieces. */
+export interface Item {
+  /** The name a `price` is given by. */
+  readonly name: string;
+  readonly what: string;
+  /** In `unit`, before what is bought more. */
+  readonly net: number;
+  /** To be bought: whole where it comes whole. */
+  readonly count: number;
+  readonly unit: string;
+  /** How it was counted. */
+  readonly rule: string;
+}
+
+/** More screws than are counted (common practice: a tenth). */
+const MORE_SCREWS = 0.1;
+/** A slat as narrow as this is held by one screw at a crossing, a wider one by two (common practice). */
+const ONE_SCREW = { imperial: inches(2), metric: mm(50) };
+/** Of one coat, smooth wood (common practice: 175 to 250 sq ft a gallon; 4 to 6 m² a liter). */
+const COVERAGE = { imperial: 200, metric: 5 };
+
+/** Fasteners, concrete, gravel, caps, hinges, latches, sealer and finish; each counted, none by the area of the drawing. */
+export function hardwareOf(layout: Layout, job: Job): readonly Item[] {
+  const metric = isMetric(job.measure.value);
+  const runs = layout.runs.filter(({ sound }) => sound);
+  const pieces = runs.flatMap((run) => run.pieces);
+  return [
+    ...screws(runs, metric),
+    ...concrete(runs, job, metric),
+    ...counted(pieces, 'cap', 'cap', 'post caps', 'one a post'),
+    ...leaves(runs),
+    finish(pieces, metric),
+  ].filter(({ net }) => net > 0);
+}
+
+/** Screws where slats lie on what holds them: at each crossing by the slat's width, as long as thrice its thickness. */
+function screws(runs: readonly RunLayout[], metric: boolean): readonly Item[] {
+  const byLength = new Map<number, number>();
+  for (const run of runs) {
+    const byKey = new Map(run.pieces.map((piece) => [piece.key, piece]));
+    for (const slat of run.pieces) {
+      if (slat.role !== 'slat' && slat.role !== 'trim') continue;
+      const each = slat.cut.width <= (metric ? ONE_SCREW.metric : ONE_SCREW.imperial) ? 1 : 2;
+      // Held between two cleats it is screwed through one of them.
+      const cleats = slat.supports.filter((key) => byKey.get(key)?.role === 'cleat').length;
+      const others = slat.supports.length - cleats;
+      const crossings = others + Math.ceil(cleats / 2);
+      const length = screwLength(slat.cut.thickness, metric);
+      byLength.set(length, (byLength.get(length) ?? 0) + crossings * each);
+    }
+  }
+  return [...byLength]
+    .filter(([, net]) => net > 0)
+    .map(([length, net]) => ({
+      name: 'screw',
+      what: `screws ${metric ? `${length} mm` : `${length}"`} long`,
+      net,
+      count: Math.ceil(net * (1 + MORE_SCREWS)),
+      unit: '',
+      rule: 'one a crossing for slats up to 2" (50 mm), two for wider, and a tenth more; as long as three thicknesses of the slat',
+    }));
+}
+
+/** Twice the thickness goes into what holds it; up to the next quarter of an inch, or 5 mm. */
+function screwLength(thickness: Ticks, metric: boolean): number {
+  return metric
+    ? Math.ceil((3 * thickness) / mm(5) - 1e-9) * 5
+    : Math.ceil((3 * thickness) / inches(0.25) - 1e-9) / 4;
+}
+
+function concrete(runs: readonly RunLayout[], job: Job, metric: boolean): readonly Item[] {
+  let [cubic, gravel] = [0, 0];
+  for (const run of runs) {
+    const holes = holesOf(run, job);
+    if (!holes) continue;
+    cubic += holes.working.figure.value;
+    gravel += holes.working.steps.find(({ says }) => says.startsWith('gravel'))?.value?.value ?? 0;
+  }
+  // 60 lb bags give 0.45 cu ft; 108 bags of 20 kg a cubic meter (printed on bags).
+  const bags = metric ? convert({ value: cubic, unit: 'ft3' }, 'm3') * 108 : cubic / 0.45;
+  const stone = metric ? convert({ value: gravel, unit: 'ft3' }, 'm3') : gravel;
+  return [
+    {
+      name: 'concrete',
+      what: `concrete, bags of ${metric ? '20 kg' : '60 lb'}`,
+      net: bags,
+      count: Math.ceil(bags - 1e-9),
+      unit: 'bag',
+      rule: 'holes less posts, a tenth more, rounded up once for the job',
+    },
+    {
+      name: 'gravel',
+      what: 'gravel',
+      net: stone,
+      count: Math.ceil(stone * 100 - 1e-9) / 100,
+      unit: metric ? 'm3' : 'cu ft',
+      rule: 'under the posts',
+    },
+  ];
+}
+
+function counted(
+  pieces: readonly Piece[],
+  role: Piece['role'],
+  name: string,
+  what: string,
+  rule: string,
+): readonly Item[] {
+  const net = pieces.filter((piece) => piece.role === role).length;
+  return [{ name, what, net, count: net, unit: '', rule }];
+}
+
+function leaves(runs: readonly RunLayout[]): readonly Item[] {
+  const all = runs.flatMap((run) => run.leaves);
+  const hinges = all.reduce((sum, { spec }) => sum + (spec.hingeCount?.value ?? 2), 0);
+  return [
+    {
+      name: 'hinge',
+      what: 'gate hinges',
+      net: hinges,
+      count: hinges,
+      unit: '',
+      rule: 'as stated, else two a leaf',
+    },
+    { name: 'latch', what: 'gate latches', net: all.length, count: all.length, unit: '', rule: 'one a leaf' },
+  ];
+}
+
+/** All faces and edges of every piece of wood above ground, once; posts without their feet. */
+function finish(pieces: readonly Piece[], metric: boolean): Item {
+  const area = pieces
+    .filter(({ role }) => role !== 'cap')
+    .reduce((sum, { cut }) => sum + toInches(cut.longPoint) * 2 * toInches(cut.width + cut.thickness), 0);
+  const coated = metric ? convert({ value: area, unit: 'in2' }, 'm2') : area / 144;
+  const net = coated / (metric ? COVERAGE.metric : COVERAGE.imperial);
+  return {
+    name: 'finish',
+    what: `finish for one coat on ${Math.round(coated * 10) / 10} ${metric ? 'm²' : 'sq ft'} of wood`,
+    net,
+    count: Math.ceil(net * 4 - 1e-9) / 4,
+    unit: metric ? 'liter' : 'gallon',
+    rule: metric ? 'all faces and edges; 5 m² a liter' : 'all faces and edges; 200 sq ft a gallon',
+  };
+}

@@ -1,0 +1,131 @@
+import { expect, it } from 'vitest';
+import { openJobs } from '../../tests/jobs/index.ts';
+import { inches } from '../units/index.ts';
+import { orderOf } from './order.ts';
+import { takeoffOf } from './takeoff.ts';
+
+const YARD = `
+job "Bank" { saw kerf 1/8"; spares 5 % }
+board plank { width 3-1/2"; thickness 3/4"; lengths 8' $9.20 each, 12' $14.10 each, 16' $1.15 per foot }
+rip strip from plank to 1-5/8"
+post pole { along 3-1/2"; through 3-1/2"; lengths 8' $14 each, 10' $18.50 each }
+pattern even(slat = plank) { repeat slat; gap 1/2"; end anywhere }
+`;
+const RUN = `run bank { length 16'; posts pole, 2 bays; height 4'; bottom 4"; embed 2'; fill even; slats on front face }`;
+
+async function found(text: string) {
+  const { job, layout } = await openJobs({ '/bank.slat': YARD + text }).open('/bank.slat');
+  return { job, layout, takeoff: takeoffOf(layout, job, () => false) };
+}
+
+it('cuts every piece once, fills no board over its length, and pays for just what is bought', async () => {
+  const { layout, takeoff } = await found(`${RUN}
+run lane { length 11'; posts pole, 2 bays; height 4'; bottom 4"; embed 2'; fill even(slat = strip); slats on front face }`);
+  const cut = takeoff.plans.flatMap(({ boards }) =>
+    boards.flatMap(({ pieces }) => pieces.map(({ piece }) => piece.key)),
+  );
+  expect(cut.sort()).toEqual(layout.runs.flatMap(({ pieces }) => pieces.map(({ key }) => key)).sort());
+  for (const plan of takeoff.plans) {
+    for (const { length, pieces } of plan.boards) {
+      const used = pieces.reduce((sum, one) => sum + one.length, 0) + (pieces.length - 1) * plan.kerf;
+      expect(used).toBeLessThanOrEqual(length);
+      for (const { piece, length: sawn } of pieces) expect(sawn).toBeGreaterThanOrEqual(piece.cut.longPoint);
+    }
+    const paid = [...plan.buy].reduce(
+      (sum, [length, count]) => sum + count * (plan.bought.prices?.get(length)?.value.minor ?? 0),
+      0,
+    );
+    expect(plan.cost?.minor).toBe(paid);
+    expect(plan.bound?.minor).toBeLessThanOrEqual(paid);
+  }
+});
+
+it('buys by hand-counted boards: 22 slats of 7 ft 11-7/8 in come one to a board, at the price by the foot', async () => {
+  const { job, takeoff } = await found(RUN);
+  // 44 in of slats: 11 of 3-1/2 with 10 gaps of 1/2 are 43-1/2. Two bays of 16 ft: slats end on the middle post.
+  const slats = takeoff.plans.find(({ demand }) => demand.stock.name === 'plank');
+  expect(slats?.demand.count).toBe(22);
+  // Two of 7' 11-15/16" and a kerf of 1/8 come out of 16 ft ($18.40 at $1.15 a foot), dearer than two of 8 ft ($18.40).
+  expect(slats?.cost?.minor).toBe(11 * 1840);
+  expect(slats?.proven).toBe(true);
+  const posts = orderOf(takeoff.plans, job, false).find(({ stock }) => stock === 'pole');
+  // Posts stand 4 ft out of the ground and 2 ft in it: three of 8 ft, and one to spare.
+  expect([posts?.needed, posts?.spare, posts?.length]).toEqual([3, 1, inches(96)]);
+  // Four 4x4s of 8 ft: 4 * 16 / 12 * 8 board feet (American Softwood Lumber Standard PS 20: the size it is called by).
+  expect(posts?.volume).toBeCloseTo(4 * (16 / 12) * 8, 9);
+});
+
+it('takes strips side by side: two of 1-5/8 in with a kerf of 1/8 are 3-3/8 in of 3-1/2', async () => {
+  const { takeoff } = await found(RUN.replace('fill even', 'fill even(slat = strip)'));
+  const plan = takeoff.plans.find(({ demand }) => demand.stock.name === 'strip');
+  expect(plan?.strips).toBe(2);
+  const boards = [...(plan?.buy.values() ?? [])].reduce((sum, count) => sum + count, 0);
+  expect(boards).toBe(Math.ceil((plan?.boards.length ?? 0) / 2));
+});
+
+it('uses what lies in the yard first where that costs nothing', async () => {
+  const { takeoff } = await found(`${RUN}\non hand { plank 6 of 8' }`);
+  const plan = takeoff.plans.find(({ demand }) => demand.stock.name === 'plank');
+  expect(plan?.used.get(inches(96))).toBe(6);
+  expect(plan?.cost?.minor).toBe(8 * 1840);
+});
+
+it('counts screws by crossing, and finish by all faces and edges', async () => {
+  const { takeoff } = await found(RUN);
+  // 22 slats wider than 2 in, two crossings each with two screws, and a tenth more; 3 x 3/4 in long.
+  expect(takeoff.items.find(({ name }) => name === 'screw')).toMatchObject({
+    net: 88,
+    count: 97,
+    what: 'screws 2.25" long',
+  });
+  expect(takeoff.items.find(({ name }) => name === 'latch')).toBeUndefined();
+});
+
+/** An estimate worked out line by line: 1,638.20 of material and 58.16 h at 48.00, invented; the sums by hand. */
+const ESTIMATE = `quote {
+  extra "material" €1638.20
+  labor €48 per hour
+  task work 3489.6 minutes per job
+  overhead 15 %
+  markup 10 %
+  tax 20 %
+}`;
+
+it('adds up overhead on cost, profit on both, and tax on all, to the cent', async () => {
+  const bare = ESTIMATE.replace('extra', 'extra');
+  const { job, layout } = await openJobs({ '/a.slat': `job { money EUR }\n${bare}` }).open('/a.slat');
+  const { price } = takeoffOf(layout, job, () => false);
+  // 1,638.20 + 2,791.68 = 4,429.88; 15 % = 664.48; 10 % of 5,094.36 = 509.44; 5,603.80; 20 % = 1,120.76; 6,724.56.
+  expect(price).toMatchObject({
+    material: 163820,
+    labor: 279168,
+    overhead: 66448,
+    profit: 50944,
+    net: 560380,
+    tax: 112076,
+    gross: 672456,
+    whole: true,
+  });
+});
+
+it('takes a markup of 25 % for a margin of 20 %', async () => {
+  const net = async (surcharge: string) => {
+    const text = `quote { extra "all" $800; ${surcharge}; deposit 30 %, at most $250 }`;
+    const { job, layout } = await openJobs({ '/a.slat': text }).open('/a.slat');
+    return takeoffOf(layout, job, () => false).price;
+  };
+  expect(await net('markup 25 %')).toMatchObject({ net: 100000, profit: 20000, deposit: 25000 });
+  expect(await net('margin 20 %')).toMatchObject({ net: 100000, profit: 20000 });
+});
+
+it('makes up no price: a line without one says what is missing', async () => {
+  const { takeoff } = await found(RUN);
+  expect(takeoff.price?.whole).toBe(false);
+  expect(takeoff.price?.lines.find(({ what }) => what.startsWith('screws'))).toMatchObject({
+    lacks: 'price screw',
+  });
+  const { job, layout } = await openJobs({
+    '/a.slat': YARD.replace(/ \$[\d.]+ (each|per foot)/g, '') + RUN,
+  }).open('/a.slat');
+  expect(takeoffOf(layout, job, () => false).price).toBeUndefined();
+});
