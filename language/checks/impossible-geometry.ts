@@ -9,6 +9,10 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) =>
       `The top, at ${a.height}, is not above the bottom, at ${a.bottom}. Raise the height or lower the bottom.`,
   },
+  'lines-elsewhere': {
+    severity: 'warning',
+    message: (a) => `Run ${a.run} cannot go on with the lines of ${a.other}${LINES[a.why]}`,
+  },
   'posts-overlap': {
     message: (a) =>
       `A post at ${a.station} would stand in the one before it, which reaches to ${a.until}. Move one of them.`,
@@ -191,3 +195,13 @@ function elsewhere({ planned, others }: GeometryArgs['measured-elsewhere']): str
   if (others === '') return 'Measure it again, or set the plan back.';
   return `Now ${planned} clear: bay ${others}. If it is that one, write its number.`;
 }
+
+const LINES: Readonly<Record<GeometryArgs['lines-elsewhere']['why'], string>> = {
+  missing: ', which cannot be built yet. It is fitted for itself until then.',
+  upright: ': only level slats have lines that go on. Take `upright` out, or fit this run for itself.',
+  faces:
+    ': one has slats on one face, the other on two, or by turns. Mount both alike, or fit this run for itself.',
+  pattern: ': its boards are others. Fill both with the same pattern, or fit this run for itself.',
+  ground: ' over ground that is not level with boards of several widths. Fit this run for itself.',
+  none: ': none of them lies between its bottom and its height. Raise the height or lower the bottom.',
+};

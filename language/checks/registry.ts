@@ -19,6 +19,7 @@ import { holeNarrow } from './hole-narrow.ts';
 import { impossibleGeometry } from './impossible-geometry.ts';
 import { jointUnsupported } from './joint-unsupported.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
+import { linesLeftOver } from './lines-left-over.ts';
 import { nominalSize } from './nominal-size.ts';
 import { opennessRelief } from './openness-relief.ts';
 import { overlapSmall } from './overlap-small.ts';
@@ -42,6 +43,7 @@ const JOB_CHECKS: readonly JobCheck[] = [nominalSize];
 
 const RUN_CHECKS: readonly RunCheck[] = [
   baysUnequal,
+  linesLeftOver,
   boardTooLong,
   braceFlat,
   deckPostConnection,

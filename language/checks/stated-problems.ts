@@ -98,6 +98,10 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
     message: (a) =>
       `Run ${a.run} comes after itself: ${a.way}. Let one of them begin at a point, with \`placed at\`.`,
   },
+  'lines-circular': {
+    message: (a) =>
+      `Run ${a.run} waits for its own slat lines: ${a.way}. Let one of them be fitted for itself.`,
+  },
   'placement-unclear': {
     severity: 'error',
     message: (a) => {

@@ -11,6 +11,7 @@ import {
 import {
   isArgument,
   isFillStatement,
+  isLinesStatement,
   isMeasured,
   isOptionPattern,
   isParameter,
@@ -23,7 +24,7 @@ import type { UseGraph } from './use-graph.ts';
 /**
  * What a name can refer to: stock, materials, patterns and runs of the file and of everything it sees
  * through `use`; parameters inside their pattern, where they come before stock of the same name; and
- * the parameters of the pattern that a `fill` names. `measured` sees runs of its own file. Of two elements with one name the first counts,
+ * the parameters of the pattern that a `fill` names. `measured` and `lines as` see runs of their own file. Of two elements with one name the first counts,
  * the file's own before those it uses.
  */
 export class SlatScopeProvider extends DefaultScopeProvider {
@@ -45,8 +46,9 @@ export class SlatScopeProvider extends DefaultScopeProvider {
       const stock = this.seen('Stock', context.container);
       return parameters.length > 0 ? this.scopeOf(parameters, stock) : stock;
     }
-    // What is measured is this file's own work.
-    if (isMeasured(context.container)) return this.own(type, context.container);
+    // What is measured, or gone on with, is this file's own work.
+    if (isMeasured(context.container) || isLinesStatement(context.container))
+      return this.own(type, context.container);
     return this.seen(type, context.container);
   }
 

@@ -4,6 +4,7 @@ import { roomOf } from './as-built.ts';
 import { type Filled, fillPlace } from './fit-infill.ts';
 import type { Bay, Course } from './layout.ts';
 import { coursesOf, type Line } from './lines.ts';
+import { fillLines, type GivenLines } from './lines-as.ts';
 import type { PlacedBay, PlacedPosts } from './posts.ts';
 
 /** What fills a bay. */
@@ -19,22 +20,25 @@ export interface Infills {
   readonly ends: { readonly bottom: Ticks; readonly height: Ticks };
 }
 
-/** Level: one infill for all bays, on the same lines. Upright: one for each clear width that occurs. */
-export function fillBays(spec: RunSpec, { bays }: PlacedPosts): Infills {
+/** Level: one infill for all bays, on the same lines, those of another run where they are given. Upright: one for each clear width that occurs. */
+export function fillBays(spec: RunSpec, { bays }: PlacedPosts, given?: GivenLines): Infills {
   const { infill, measure, height, bottom } = spec;
   const ends = { bottom: bottom.value, height: height.value };
   const { upright } = infill.flip;
   const shared = { infill, measure, besideNominal: false, ...statedEnds(spec) };
   const line = bays.filter(({ gate }) => !gate);
   if (!upright) {
+    const numbers = line.map(({ bay }) => bay.number);
+    const goneOn = given && fillLines(spec, given, numbers);
     const level = withCourses(
-      fillPlace({
-        ...shared,
-        bays: line.map(({ bay }) => bay.number),
-        space: ends.height.high - ends.bottom.low,
-        edge: spec.ground.value + ends.height.high,
-        ends,
-      }),
+      goneOn ??
+        fillPlace({
+          ...shared,
+          bays: numbers,
+          space: ends.height.high - ends.bottom.low,
+          edge: spec.ground.value + ends.height.high,
+          ends,
+        }),
       false,
     );
     return { all: line.length > 0 ? [level] : [], of: ({ gate }) => (gate ? undefined : level), ends: level };

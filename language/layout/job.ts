@@ -2,6 +2,7 @@ import type { BrokenRun, Job, RunSpec } from '../model/index.ts';
 import { hashOf } from './hash.ts';
 import { endJoint, type Joints, startJoint } from './joints.ts';
 import type { Joint, Layout, RunLayout } from './layout.ts';
+import { type GivenLines, givenLines } from './lines-as.ts';
 import { placesOf } from './places.ts';
 import { layOutRun } from './run.ts';
 import { isSame } from './same.ts';
@@ -48,6 +49,11 @@ export function layOutJob(job: Job, memo: LayoutMemo = createLayoutMemo()): Layo
   const byName = new Map(entries.map((entry) => [entry.name, entry]));
   const followers = followersOf(entries);
 
+  const linesOf = (run: RunSpec, from: string): GivenLines => {
+    const source = byName.get(from);
+    if (source) layOut(source);
+    return givenLines(from, good.get(from) ?? memo.good.get(from), run);
+  };
   const layOut = ({ name, run }: Entry): void => {
     if (latest.has(name) || (!isBroken(run) && laid.has(run))) return;
     const before = memo.latest.get(name);
@@ -60,7 +66,12 @@ export function layOutJob(job: Job, memo: LayoutMemo = createLayoutMemo()): Layo
       const next = followers.get(name);
       const start = neighbor && startJoint(neighbor, run);
       const end = next && endJoint(run, next);
-      const joints: Joints = { ...(start ? { start } : {}), ...(end ? { end } : {}) };
+      const lines = run.linesAs && linesOf(run, run.linesAs.value);
+      const joints: Joints = {
+        ...(start ? { start } : {}),
+        ...(end ? { end } : {}),
+        ...(lines ? { lines } : {}),
+      };
       const layout = remembered(memo, run, joints, before);
       laid.set(run, layout);
       latest.set(name, { spec: run, layout });
@@ -113,7 +124,7 @@ function jointsOf(runs: readonly RunLayout[]): readonly Joint[] {
 function remembered(memo: RunMemo, spec: RunSpec, joints: Joints, before: Remembered | undefined): RunLayout {
   if (before && isSame(before.spec, spec) && isSame(before.layout.joints, joints)) return before.layout;
   memo.laidOut++;
-  const alone = !joints.start && !joints.end;
+  const alone = !joints.start && !joints.end && !joints.lines;
   return layOutRun(spec, alone ? hashOf(spec) : hashOf([spec, joints]), joints);
 }
 

@@ -13,6 +13,7 @@ import {
 } from './corner.ts';
 import type { Range } from './infill.ts';
 import type { RunLayout } from './layout.ts';
+import type { GivenLines } from './lines-as.ts';
 import { makePiece } from './make-piece.ts';
 import { overlap } from './overlap.ts';
 
@@ -22,6 +23,8 @@ export interface Joints {
   readonly start?: StartJoint;
   /** At its other end: how its slats meet those of the run that comes after it. */
   readonly end?: EndJoint;
+  /** The slat lines of the run it goes on with. */
+  readonly lines?: GivenLines;
 }
 
 export interface StartJoint {

@@ -49,12 +49,7 @@ const gapOf = ({ pattern }: InfillSpec, chosen: FitChoice | undefined): Ticks =>
  * else its shortest stretch that repeats, mostly the whole repeat.
  */
 export function pitchOf(infill: InfillSpec, lines: readonly Line[], chosen: FitChoice | undefined): Ticks {
-  const names = infill.pattern.repeat.map(({ value }) => value.name);
-  const shorter = names.findIndex(
-    (_, at) =>
-      at > 0 && names.length % at === 0 && names.every((name, i) => name === names[(i + at) % names.length]),
-  );
-  const period = shorter < 0 ? names.length : shorter;
+  const period = periodOf(infill);
   const slats = lines.filter(({ kind }) => kind === 'slat');
   const [first, again] = [slats[0], slats[period]];
   // As laid out, to the tick: spread gaps differ by one.
@@ -63,4 +58,14 @@ export function pitchOf(infill: InfillSpec, lines: readonly Line[], chosen: FitC
     .slice(0, period)
     .reduce((sum, { value }) => sum + value.width.value, 0);
   return widths + period * gapOf(infill, chosen);
+}
+
+/** Slats of the shortest stretch of the repeat that repeats itself. */
+export function periodOf({ pattern }: InfillSpec): number {
+  const names = pattern.repeat.map(({ value }) => value.name);
+  const shorter = names.findIndex(
+    (_, at) =>
+      at > 0 && names.length % at === 0 && names.every((name, i) => name === names[(i + at) % names.length]),
+  );
+  return shorter < 0 ? names.length : shorter;
 }

@@ -72,6 +72,12 @@ export interface GeometryArgs {
     corner: string;
     why: 'inside' | 'mixed' | 'straight' | 'cut' | 'sharp';
   };
+  /** Slat lines of `other` cannot be gone on with in `run`. */
+  'lines-elsewhere': {
+    run: string;
+    other: string;
+    why: 'missing' | 'upright' | 'faces' | 'pattern' | 'ground' | 'none';
+  };
   /** Stiffeners and what stands at the posts take more than the bay. */
   'stiffeners-no-room': { bay: number; clear: string; needs: string };
   /** A batten wider than the gate post it is on would be in the way of the leaf. */

@@ -11,6 +11,7 @@ import { type Panel, panelPieces, type Range } from './infill.ts';
 import type { Joints } from './joints.ts';
 import type { Course, FitResult, Leaf, Opening, RunLayout } from './layout.ts';
 import { coursesOf, thickestOf } from './lines.ts';
+import { linesTrouble } from './lines-as.ts';
 import { runKey } from './names.ts';
 import type { Piece } from './piece.ts';
 import { borrowedPost, embedOf, postPieces, standingPosts } from './post-pieces.ts';
@@ -31,7 +32,7 @@ export function layOutRun(stated: RunSpec, hash: string = hashOf(stated), joints
   if (!('placed' in standing)) return { ...bare(stated, hash, joints), problems: standing };
   const { spec, placed } = standing;
   const unsound = (problems: readonly Problem[]) => ({ ...bare(spec, hash, joints), problems });
-  const infills = fillBays(spec, placed);
+  const infills = fillBays(spec, placed, joints.lines);
   const { bottom, height } = infills.ends;
   const ground = spec.ground.value;
   const z: Range = [ground + bottom, ground + height];
@@ -66,6 +67,7 @@ export function layOutRun(stated: RunSpec, hash: string = hashOf(stated), joints
     ...content,
     problems: [
       ...groundProblems(stated),
+      ...linesProblems(stated, joints),
       ...standing.problems,
       ...placed.clashes,
       ...content.problems,
@@ -167,6 +169,13 @@ const linesIn = (panels: readonly Panel[]): number =>
 
 function tooMany({ origin }: Pick<RunSpec, 'origin'>, count: number): Problem {
   return geometryProblem('too-many-pieces', origin, { count, most: MOST_PIECES });
+}
+
+/** A run that does not stand on the lines it is to go on with; it is fitted for itself then. */
+function linesProblems(spec: RunSpec, { lines }: Joints): readonly Problem[] {
+  const why = lines && linesTrouble(spec, lines);
+  if (!why || !spec.linesAs) return [];
+  return [geometryProblem('lines-elsewhere', spec.linesAs.origin, { run: spec.name, other: lines.run, why })];
 }
 
 function bare(spec: RunSpec, hash: string, joints: Joints): RunLayout {

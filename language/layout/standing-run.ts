@@ -29,7 +29,7 @@ export function standingRun(stated: RunSpec, joints: Joints): StandingRun | read
   if (!('posts' in planned)) return planned;
   if (!stated.measured) return { spec: stated, placed: planned, problems: [] };
 
-  const infills = fillBays(stated, planned);
+  const infills = fillBays(stated, planned, joints.lines);
   const { bottom, height } = infills.ends;
   const ground = stated.ground.value;
   const built = asBuilt(stated, planned, standsOf(stated, planned.bays, infills), [

@@ -367,6 +367,8 @@ export interface RunSpec {
   readonly infill: InfillSpec;
   readonly gates: readonly GateSpec[];
   readonly placement?: Placement;
+  /** The run of the same file whose slat lines it goes on with. */
+  readonly linesAs?: Sourced<string>;
   /** The deck it stands on: `ground` is its surface then, and `embed` how far posts go down from that. */
   readonly deck?: DeckSpec;
   /** Where no part of a post's width may stand; how wide its hole is dug does not count. None when left out. */

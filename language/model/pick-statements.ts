@@ -56,6 +56,7 @@ const WORDS: Readonly<Record<string, string>> = {
   GroundBelow: 'ground',
   PlacedStatement: 'placed',
   AfterStatement: 'after',
+  LinesStatement: 'lines as',
   CornerStatement: 'corner',
   SlatsStatement: 'slats',
   CleatsStatement: 'cleats',

@@ -107,6 +107,8 @@ export interface ProblemArgs {
   };
   /** A run that comes after itself, by way of others. */
   readonly 'placement-circular': { readonly run: string; readonly way: string };
+  /** A run that goes on with its own slat lines, by way of others. */
+  readonly 'lines-circular': { readonly run: string; readonly way: string };
   /** A run whose place on the plan does not follow from what is stated. */
   readonly 'placement-unclear': {
     readonly run: string;

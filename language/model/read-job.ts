@@ -5,6 +5,7 @@ import { pickStatements } from './pick-statements.ts';
 import { readDecisions } from './read-decisions.ts';
 import { tellCaps } from './read-dressing.ts';
 import { readLength } from './read-length.ts';
+import { withoutLineCircles } from './read-lines-as.ts';
 import { readMaterial } from './read-material.ts';
 import { readMeasure } from './read-measure.ts';
 import { readAllMeasured, withMeasured } from './read-measured.ts';
@@ -115,11 +116,9 @@ function readRuns(
     gates.set(run, [...(gates.get(run) ?? []), element]);
   }
   const measured = readAllMeasured(reader);
-  return untangled(
-    reader,
-    runs.map((run) => {
-      const spec = readRun(reader, run, gates.get(run) ?? [], site);
-      return 'broken' in spec ? spec : withMeasured(spec, measured.get(run));
-    }),
-  );
+  const read = runs.map((run) => {
+    const spec = readRun(reader, run, gates.get(run) ?? [], site);
+    return 'broken' in spec ? spec : withMeasured(spec, measured.get(run));
+  });
+  return withoutLineCircles(reader, untangled(reader, read));
 }

@@ -14,6 +14,7 @@ import { readGround } from './read-ground.ts';
 import { readHole } from './read-hole.ts';
 import { readInfillFit, readMounting } from './read-infill.ts';
 import { readBand, readLength } from './read-length.ts';
+import { fillOfLines, readLinesAs } from './read-lines-as.ts';
 import { readNoHoles } from './read-no-holes.ts';
 import { readPlacement } from './read-placement.ts';
 import { readGroundKind } from './read-site.ts';
@@ -34,7 +35,7 @@ export function readRun(
 ): RunSpec | BrokenRun {
   const broken: BrokenRun = { name: node.name, origin: originOf(reader, node), broken: true };
   const pick = pickStatements(reader, 'run', statementsOf(reader, node));
-  const fillStatement = pick('FillStatement');
+  const fillStatement = pick('FillStatement') ?? fillOfLines(reader, pick);
   const fill = fillStatement ? readFill(reader, fillStatement) : tellMissing(reader, node, 'fill');
   const own = readOwn(reader, node, pick, fill);
   const run = own && { ...groundOf(site), ...own };
@@ -121,6 +122,7 @@ function readOwn(
     infill,
     ...readDressing(reader, pick, infill),
     ...readPlacement(reader, node, pick),
+    ...readLinesAs(reader, pick),
     ...readNoHoles(reader, node),
     measure: reader.measure,
   };

@@ -127,6 +127,7 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
       'an edge of a deck that a run stands on',
     ),
   ],
+  LinesStatement: [one('lines as', 'lines as [run]', 'goes on with the slat lines of another run')],
   OnDeck: [one('on', 'on [deck], posts [outside rim|inside frame|to footing]', 'at the edge of a deck')],
   SurfaceStatement: [one('surface', 'surface [up|down] [25-1/2"~650 mm]', 'from the datum')],
   BoardsStatement: [one('boards', 'boards [1"~28 mm]', 'thickness of the deck boards')],
