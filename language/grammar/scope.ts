@@ -9,6 +9,7 @@ import {
   WorkspaceCache,
 } from 'langium';
 import {
+  isAllElse,
   isArgument,
   isFillStatement,
   isLinesStatement,
@@ -24,7 +25,7 @@ import type { UseGraph } from './use-graph.ts';
 /**
  * What a name can refer to: stock, materials, patterns and runs of the file and of everything it sees
  * through `use`; parameters inside their pattern, where they come before stock of the same name; and
- * the parameters of the pattern that a `fill` names. `measured` and `lines as` see runs of their own file. Of two elements with one name the first counts,
+ * the parameters of the pattern that a `fill` names. `measured`, `lines as` and `all else as` see runs of their own file. Of two elements with one name the first counts,
  * the file's own before those it uses.
  */
 export class SlatScopeProvider extends DefaultScopeProvider {
@@ -47,7 +48,7 @@ export class SlatScopeProvider extends DefaultScopeProvider {
       return parameters.length > 0 ? this.scopeOf(parameters, stock) : stock;
     }
     // What is measured, or gone on with, is this file's own work.
-    if (isMeasured(context.container) || isLinesStatement(context.container))
+    if (isMeasured(context.container) || isLinesStatement(context.container) || isAllElse(context.container))
       return this.own(type, context.container);
     return this.seen(type, context.container);
   }

@@ -17,25 +17,34 @@ export function placesOf(runs: readonly RunLayout[]): ReadonlyMap<string, Frame>
     const origin = [placement.east.value, placement.north.value, 0] as const;
     places.set(key, { origin, bearing: placement.bearing.value });
   }
-  const followed = new Set(runs.flatMap(({ joints }) => joints.start?.after ?? []));
+  const followed = new Set(runs.flatMap((run) => followedBy(run) ?? []));
   if (places.size === 0) {
-    const first = runs.find(({ spec, joints }) => !joints.start && followed.has(spec.name));
+    const first = runs.find((run) => followedBy(run) === undefined && followed.has(run.spec.name));
     if (first) places.set(first.key, UNSTATED);
   }
   const byName = new Map(runs.map((run) => [run.spec.name, run]));
   // A run may stand in the text before the one it comes after.
-  for (let waiting = runs.filter(({ joints }) => joints.start); waiting.length > 0; ) {
-    const left = waiting.filter(({ key, joints: { start } }) => {
-      const first = start && byName.get(start.after);
+  for (let waiting = runs.filter((run) => followedBy(run) !== undefined); waiting.length > 0; ) {
+    const left = waiting.filter((run) => {
+      const first = byName.get(followedBy(run) ?? '');
       const place = first && places.get(first.key);
-      if (!start || !place) return true;
-      places.set(key, placeAfter(place, start.corner.at, start.turn));
+      if (!place) return true;
+      const { placement } = run.spec;
+      const { start } = run.joints;
+      if (placement?.kind === 'on')
+        places.set(run.key, placeAfter(place, [first.spec.length.value + placement.gap.value, 0], 0));
+      else if (start) places.set(run.key, placeAfter(place, start.corner.at, start.turn));
       return false;
     });
     if (left.length === waiting.length) break;
     waiting = left;
   }
   return places;
+}
+
+/** The run it stands after, be it at that one's last post or with a space between. */
+function followedBy({ spec: { placement }, joints: { start } }: RunLayout): string | undefined {
+  return placement?.kind === 'on' ? placement.run : start?.after;
 }
 
 function placeAfter(first: Frame, at: Flat, turn: number): Frame {

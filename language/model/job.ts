@@ -234,6 +234,13 @@ export type Placement =
       readonly origin: Origin;
     }
   | {
+      /** Straight on with a space between, from face to face of the posts. */
+      readonly kind: 'on';
+      readonly run: string;
+      readonly gap: Sourced<Ticks>;
+      readonly origin: Origin;
+    }
+  | {
       readonly kind: 'after';
       readonly run: string;
       readonly turn: Sourced<number>;

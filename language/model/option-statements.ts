@@ -1,4 +1,5 @@
 import type * as ast from '../grammar/index.ts';
+import { withAllElse } from './all-else.ts';
 import { follow, type Reader } from './reader.ts';
 
 /**
@@ -9,6 +10,15 @@ export function statementsOf(reader: Reader, node: ast.Run): readonly ast.RunSta
 export function statementsOf(reader: Reader, node: ast.Gate): readonly ast.GateStatement[];
 export function statementsOf(reader: Reader, node: ast.Pattern): readonly ast.PatternStatement[];
 export function statementsOf(
+  reader: Reader,
+  node: ast.Run | ast.Gate | ast.Pattern,
+): readonly (ast.RunStatement | ast.GateStatement | ast.PatternStatement)[] {
+  const stated = inOption(reader, node);
+  return node.$type === 'Run' ? withAllElse(reader, node, stated as readonly ast.RunStatement[]) : stated;
+}
+
+/** Those of the block as the option has it. */
+export function inOption(
   { option }: Reader,
   node: ast.Run | ast.Gate | ast.Pattern,
 ): readonly (ast.RunStatement | ast.GateStatement | ast.PatternStatement)[] {

@@ -57,6 +57,7 @@ const WORDS: Readonly<Record<string, string>> = {
   PlacedStatement: 'placed',
   AfterStatement: 'after',
   LinesStatement: 'lines as',
+  AllElse: 'all else as',
   CornerStatement: 'corner',
   SlatsStatement: 'slats',
   CleatsStatement: 'cleats',

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { feet } from '../units/index.ts';
+import { feet, inches } from '../units/index.ts';
 import { jobOf, problemsOf, RUN, STOCK } from './testing/job-of.ts';
 
 const two = (placement: string, first = '') =>
@@ -39,6 +39,14 @@ it.each([
   expect(placement).toMatchObject({ corner: { value: 'post', origin: { why: 'default' } } });
 });
 
+it('reads a space between runs that go straight on', async () => {
+  expect(await placementOf(`after bank, 3/4" on`)).toMatchObject({
+    kind: 'on',
+    run: 'bank',
+    gap: { value: inches(3 / 4) },
+  });
+});
+
 it('reads how runs meet', async () => {
   expect(await placementOf('after bank, turns left\ncorner miter')).toMatchObject({
     corner: { value: 'miter', origin: { path: 'Run:foot/CornerStatement', why: 'stated' } },
@@ -52,6 +60,8 @@ it.each([
     'after foot',
     ['placement-circular Run:bank/AfterStatement', 'placement-circular Run:foot/AfterStatement'],
   ],
+  [`after bank, 3/4" on; corner lap`, '', ['placement-unclear Run:foot/CornerStatement']],
+  [`after foot, 3/4" on`, '', ['placement-circular Run:foot/AfterStatement']],
   ['corner lap', '', ['placement-unclear Run:foot/CornerStatement']],
   [`placed at 0', 0'; after bank`, '', ['placement-unclear Run:foot/AfterStatement']],
   ['after bank, turns left, inside angle 20°', '', ['placement-unclear Run:foot/AfterStatement.angle']],

@@ -23,7 +23,7 @@ export function readPlacement(
   const unclear = (at: ast.RunStatement, other: string, reason: 'both' | 'alone') =>
     tell(reader, 'placement-unclear', originOf(reader, at), { run: node.name, other, reason });
   if (placed && after) unclear(after, after.run?.$refText ?? '', 'both');
-  if (corner && (!after || placed)) unclear(corner, '', 'alone');
+  if (corner && (!after || placed || after.gap)) unclear(corner, '', 'alone');
   const placement = placed
     ? readPlaced(reader, node, placed)
     : after && readAfter(reader, node, after, corner);
@@ -57,6 +57,10 @@ function readAfter(
     const args = { run: node.name, other: other.name, reason: 'other-file' } as const;
     tell(reader, 'placement-unclear', originOf(reader, statement, 'run'), args);
     return undefined;
+  }
+  if (statement.gap) {
+    const gap = readLength(reader, statement.gap, { what: 'space', zero: true });
+    return gap && { kind: 'on', run: other.name, gap, origin };
   }
   const inside = statement.of
     ? measuredAngle(reader, node, statement.of)

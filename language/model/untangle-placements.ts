@@ -31,7 +31,7 @@ export function untangled(reader: Reader, runs: readonly Run[]): readonly Run[] 
 }
 
 function afterOf(run: Run | undefined) {
-  if (!run || 'broken' in run || run.placement?.kind !== 'after') return undefined;
+  if (!run || 'broken' in run || !run.placement || run.placement.kind === 'at') return undefined;
   return run.placement;
 }
 

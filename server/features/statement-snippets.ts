@@ -127,6 +127,7 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
       'an edge of a deck that a run stands on',
     ),
   ],
+  AllElse: [one('all else as', 'all else as [run]', 'what is not stated here is as in another run')],
   LinesStatement: [one('lines as', 'lines as [run]', 'goes on with the slat lines of another run')],
   OnDeck: [one('on', 'on [deck], posts [outside rim|inside frame|to footing]', 'at the edge of a deck')],
   SurfaceStatement: [one('surface', 'surface [up|down] [25-1/2"~650 mm]', 'from the datum')],
@@ -369,6 +370,7 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
     ),
   ],
   AfterStatement: [
+    one('after, on', 'after [], [3/4"~20 mm] on', 'straight on, a space between, with posts of its own'),
     one('after, turns', 'after [], turns [left|right], inside angle [90]°', 'from the end of another run'),
     one(
       'after, measured corner',
