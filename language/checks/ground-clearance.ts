@@ -1,8 +1,8 @@
 import type { RunLayout } from '../layout/index.ts';
 import { highestGround, lowestGround } from '../model/index.ts';
-import { formatLength, inches, type Measure, mm, type Ticks } from '../units/index.ts';
+import { formatLength, inches, type Measure, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, Fix } from './finding.ts';
 
 /** A bay's lowest edge too near the ground, anywhere along the bay. */
 export const clearanceLow: LimitedRunCheck = {
@@ -66,13 +66,14 @@ function worst(
   code: string,
   judge: (reach: Span, ground: Span, gate: boolean) => Judged,
 ): readonly Finding[] {
-  let found: (Judged & { bay: number }) | undefined;
+  let found: (Judged & { bay: number; gate: boolean }) | undefined;
   for (const { number, from, to, gate } of run.bays) {
     const reach = run.reach.get(number);
     if (!reach) continue;
     const ground = [lowestGround(run.groundLine, from, to), highestGround(run.groundLine, from, to)] as const;
     const judged = judge(reach, ground, gate !== undefined);
-    if (judged.over > 0 && (!found || judged.over > found.over)) found = { ...judged, bay: number };
+    if (judged.over > 0 && (!found || judged.over > found.over))
+      found = { ...judged, bay: number, gate: gate !== undefined };
   }
   if (!found) return [];
   const args = {
@@ -81,5 +82,17 @@ function worst(
     limit: formatLength(found.limit, measure),
   };
   const { bottom, ground } = run.spec;
-  return [{ code, at: run.spec.levels ? ground.origin : bottom.origin, args }];
+  const fixes = found.gate ? [] : bottomAt(run, found.limit, code === 'clearance-low');
+  return [{ code, at: run.spec.levels ? ground.origin : bottom.origin, args, fixes }];
+}
+
+/**
+ * The stated bottom put at the limit. Over falling ground that always clears it, since nothing comes nearer to
+ * the ground than the bottom; a gap is closed so only over level ground.
+ */
+function bottomAt({ spec }: RunLayout, limit: Ticks, low: boolean): readonly Fix[] {
+  const { uri, path, why } = spec.bottom.origin;
+  if (why !== 'stated' || limit >= spec.height.value.low || (!low && spec.levels)) return [];
+  const text = `bottom ${spellLength(limit, spec.measure)}`;
+  return [{ title: `Write ${text}`, changes: [{ uri, path, place: 'replace', text }] }];
 }
