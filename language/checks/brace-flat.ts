@@ -2,6 +2,7 @@ import type { Piece } from '../layout/index.ts';
 import { degrees, formatDegrees } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
+import { toldLeaves } from './told-leaves.ts';
 
 /** A brace that rises so little that it pushes sideways rather than up. */
 export const braceFlat: LimitedRunCheck = {
@@ -18,7 +19,7 @@ export const braceFlat: LimitedRunCheck = {
         : 'Make the leaf narrower or higher, or hang it on a welded frame.'),
   },
   check: (run, job) =>
-    run.leaves.flatMap(({ gate, spec }): Finding[] => {
+    toldLeaves(run).flatMap(({ gate, spec }): Finding[] => {
       const least = thresholdOf(job, braceFlat.kind);
       const own = run.pieces.filter((piece) => piece.gate === gate);
       const braces = own.filter(({ role }) => role === 'brace');

@@ -2,6 +2,7 @@ import type { GateSpec, Sourced } from '../model/index.ts';
 import { formatLength, inches, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
+import { toldLeaves } from './told-leaves.ts';
 
 /** A leaf so near the post it hangs on that it binds. */
 export const hingeGapSmall = smallGap('hinge', 'hinges', ({ hingeGap }) => hingeGap, {
@@ -39,7 +40,7 @@ function smallGap(
     check: (run, job) => {
       const measure = job.measure.value;
       const least = thresholdOf(job, kind);
-      return run.leaves.flatMap(({ gate, spec }): Finding[] => {
+      return toldLeaves(run).flatMap(({ gate, spec }): Finding[] => {
         const { value, origin } = gapOf(spec);
         // Where nothing is stated, the habit of the trade is taken, which is not told again.
         if (value >= least || origin.why !== 'stated') return [];

@@ -16,7 +16,7 @@ export const hingesFew: RunCheck = {
   check: (run, job) =>
     gateFigures(run, job).flatMap(({ leaf, dry, wet, hinges }) => {
       const stated = leaf.spec.hingeCount;
-      if (!stated || stated.value >= hinges) return [];
+      if (leaf.spec.half?.mirrors || !stated || stated.value >= hinges) return [];
       const show = (ticks: number) => formatLength(ticks, job.measure.value);
       return [
         {

@@ -1,6 +1,7 @@
 import { isMetric, type Job } from '../model/index.ts';
 import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
+import { toldLeaves } from './told-leaves.ts';
 
 /** A gate leaf too wide to hang well as one. */
 export const leafTooWide: LimitedRunCheck = {
@@ -17,12 +18,12 @@ export const leafTooWide: LimitedRunCheck = {
     },
     message: (a) =>
       a.far === 'yes'
-        ? `The leaf of ${a.gate} is ${a.width} wide; past ${a.most} no brace keeps a wooden leaf from sagging. Hang two leaves, or one on a welded frame.`
+        ? `The leaf of ${a.gate} is ${a.width} wide; past ${a.most} no brace keeps a wooden leaf from sagging. Write \`leaves two\`, or hang it on a welded frame.`
         : `The leaf of ${a.gate} is ${a.width} wide; past ${a.limit} a wooden leaf sags on its hinges. ` +
-          'Make the opening narrower, use two leaves, or hang it on a welded frame.',
+          'Make the opening narrower, use `leaves two`, or hang it on a welded frame.',
   },
   check: (run, job) =>
-    run.leaves
+    toldLeaves(run)
       .filter(
         (leaf) =>
           leaf.width > thresholdOf(job, leafTooWide.kind) &&

@@ -15,6 +15,7 @@ export const patternOpen: RunCheck = {
   },
   check: (run, job) =>
     run.fits
+      .filter(({ mirrored }) => !mirrored)
       .filter((fit) => !fit.chosen)
       .map((fit) => {
         const infill = fit.gate

@@ -139,6 +139,8 @@ const DOUBTS: Readonly<Record<string, string>> = {
 };
 
 const SIDES: Readonly<Record<string, string>> = {
+  'gate with two leaves':
+    'Its leaves shut against each other: write `leaves two, meeting gap` with the gap between them.',
   post: 'A post is stated by `along` the run and `through` it.',
   board: 'A board is stated by `width`, the face seen, and `thickness`.',
   rail: 'A rail is stated by `width`, the face seen, and `thickness`.',

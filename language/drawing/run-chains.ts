@@ -20,11 +20,15 @@ export function dimensionChains(run: RunLayout, measure: Measure, from: 'front' 
   const all = [
     lengths({ key: 'length', kind: 'overall' }, [0, length]),
     lengths({ key: 'posts', kind: 'posts', parent: 'length' }, [0, ...posts, length]),
-    ...run.leaves.map((leaf) => {
-      const bay = run.bays.find((one) => one.number === leaf.bay);
-      const [from, to] = bay ? [bay.from, bay.to] : [leaf.x0, leaf.x1];
-      const edges = [leaf.x0, leaf.x1].filter((x) => x > from && x < to);
-      return lengths({ key: `gate-${leaf.gate}`, kind: 'gate', parent: 'posts' }, [from, ...edges, to]);
+    ...run.bays.flatMap((bay) => {
+      const leaves = run.leaves.filter((leaf) => leaf.bay === bay.number);
+      if (leaves.length === 0) return [];
+      const { from, to } = bay;
+      const edges = leaves
+        .flatMap(({ x0, x1 }) => [x0, x1])
+        .filter((x) => x > from && x < to)
+        .sort((a, b) => a - b);
+      return lengths({ key: `gate-${bay.gate}`, kind: 'gate', parent: 'posts' }, [from, ...edges, to]);
     }),
     ...uprightChains(run, measure, from),
     heights({ key: 'height', kind: 'overall', side: 'left' }, [foot, run.ground, run.top, run.postTop]),

@@ -41,10 +41,11 @@ export function runMarks(run: RunLayout, ground: number, foot: number, letter: n
       const key = `${bay.key}/number`;
       return [{ ...common, key, text: `bay ${bay.number}`, shift: [0, -2], priority: 50 }];
     }
-    const key = `${run.key}/gate-${leaf.gate}`;
+    const gate = leaf.spec.half?.of ?? leaf.gate;
+    const key = `${run.key}/gate-${gate}`;
     const opens = leaf.spec.opensTo?.value;
     return [
-      { ...common, key: `${key}/name`, text: `gate ${leaf.gate}`, shift: [0, -2], priority: 33 },
+      { ...common, key: `${key}/name`, text: `gate ${gate}`, shift: [0, -2], priority: 33 },
       ...(opens === undefined
         ? []
         : [

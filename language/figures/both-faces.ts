@@ -68,10 +68,13 @@ function* sectionsOf(run: Parameters<typeof bothFaces>[0]): Generator<Section> {
     ];
     return { x, z: [z[0] ?? 0, z[1] ?? 0], outlines: within };
   };
-  const leafIn = ({ number }: Bay): Leaf | undefined => run.leaves.find(({ bay }) => bay === number);
+  const leavesIn = ({ number }: Bay): readonly Leaf[] => run.leaves.filter(({ bay }) => bay === number);
   for (const bay of run.bays) {
-    const leaf = leafIn(bay);
-    const x = leaf ? ([leaf.x0, leaf.x1] as const) : ([bay.from, bay.to] as const);
+    const leaves = leavesIn(bay);
+    const x: readonly [number, number] =
+      leaves.length > 0
+        ? [Math.min(...leaves.map(({ x0 }) => x0)), Math.max(...leaves.map(({ x1 }) => x1))]
+        : [bay.from, bay.to];
     yield section(x, byBay.get(bay.number) ?? []);
   }
   for (const mark of run.posts) {

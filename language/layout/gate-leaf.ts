@@ -33,6 +33,7 @@ export interface LeafPlan {
   readonly panels: readonly Panel[];
   readonly openings: readonly Opening[];
   readonly fit: FitResult;
+  readonly filled: Filled;
 }
 
 /** Ends of the run's infill as built, above ground. */
@@ -42,7 +43,8 @@ export interface BuiltEnds {
 }
 
 /**
- * Plans the leaf in a gate's bay; `number` counts gates from station 0, `courses` are those of the bay beside it. A leaf that cannot be built has no
+ * Plans the leaf in a gate's bay; `number` counts gates from station 0, `courses` are those of the bay beside it;
+ * `as` fills it as another leaf is filled. A leaf that cannot be built has no
  * plan; one that only lacks its brace has one.
  */
 export function planLeaf(
@@ -52,12 +54,13 @@ export function planLeaf(
   number: number,
   built: BuiltEnds,
   courses: readonly Course[] = [],
+  as?: (x: Range) => Filled,
 ): { plan?: LeafPlan; problems: readonly Problem[] } {
   const { bay } = placed;
   const mixed = alternateProblem(gate.infill);
   if (mixed) return { problems: [mixed] };
   const x = leafRange(gate, placed);
-  const filled = fillLeaf(spec, gate, bay.number, x, built);
+  const filled = as?.(x) ?? fillLeaf(spec, gate, bay.number, x, built);
   const ground = spec.ground.value;
   const z: Range = gate.infill.flip.upright
     ? [ground + bottomOf(gate, built).low, ground + heightOf(gate, built).high]
@@ -74,7 +77,7 @@ export function planLeaf(
     gate,
     bay: bay.number,
     key: gateKey(spec.name, gate),
-    label: gateLabel(number),
+    label: gateLabel(number, gate.half?.side),
     hungOn: (gate.hinges.value === 'left' ? placed.left : placed.right).mark.key,
     x,
     z,
@@ -105,6 +108,7 @@ export function planLeaf(
     panels: panelsOf(frame, filled, depths),
     openings: leafOpenings(frame, filled),
     fit: filled.result,
+    filled,
   };
   return { plan, problems };
 }
@@ -218,7 +222,8 @@ function panelOf(frame: LeafFrame, lines: readonly Line[], hold: OnFace | Betwee
     upright,
     lines,
     reach: [low + gap, high - gap],
-    flush: between ? 'middle' : 'start',
+    // Level slats of a passive leaf end where those of the active one, mirrored, would.
+    flush: between ? 'middle' : !upright && gate.half?.active === false ? 'end' : 'start',
     step: spec.measure.step,
     hold,
     from: [infill.fill, gate.origin],

@@ -13,6 +13,7 @@ import { twoDigits } from './names.ts';
 //   P3-BL    collar at the bottom, on the left (TF at the top, in front)
 //   B2-CLF   cleat at the left, on the front (CRB at the right, on the back; CT, CB at top and bottom)
 //   G1-..    the same for the leaf of the first gate from station 0, and
+//   G1L-..   for the left leaf of a pair (G1R for the right one), and
 //   G1-SH    stile at the hinges (SL at the latch)
 //   G1-RM1   first middle rail from the top
 //   G1-BR    brace (BR1 from the top where there are several)
@@ -45,8 +46,9 @@ export function bayLabel(number: number): string {
   return `B${number}`;
 }
 
-export function gateLabel(number: number): string {
-  return `G${number}`;
+/** `side` of one leaf of a pair. */
+export function gateLabel(number: number, side?: 'left' | 'right'): string {
+  return `G${number}${side ? initial(side) : ''}`;
 }
 
 export function slatLabel(panel: string, course: number, behind = false): string {

@@ -143,6 +143,8 @@ export interface FitChoice {
 export interface FitResult {
   /** Gate name, or undefined for the run's own bays. */
   readonly gate?: string;
+  /** Set for a passive leaf, whose lines are those of the active one, mirrored. */
+  readonly mirrored?: true;
   /** Bays it holds for: upright runs are fitted for each clear width that occurs. */
   readonly bays: readonly number[];
   /** Space to fill, in the direction the pattern reads. */

@@ -23,10 +23,11 @@ export function bayKey(run: string, number: number): string {
   return `${runKey(run)}/b${number}`;
 }
 
-/** Of a gate's leaf. A gate that is called like a post or a bay is told apart from it. */
-export function gateKey(run: string, { name }: Pick<GateSpec, 'name'>): string {
-  const own = LIKE_A_NUMBERED_PART.test(name) ? `gate-${name}` : step(name);
-  return `${runKey(run)}/${own}`;
+/** Of a gate's leaf, or of one leaf of a pair. A gate that is called like a post or a bay is told apart from it. */
+export function gateKey(run: string, { name, half }: Pick<GateSpec, 'name' | 'half'>): string {
+  const gate = half?.of ?? name;
+  const own = LIKE_A_NUMBERED_PART.test(gate) ? `gate-${gate}` : step(gate);
+  return `${runKey(run)}/${own}${half ? `/${half.side}` : ''}`;
 }
 
 /** Of a slat in a bay or a leaf; `behind` when it is of the back of two faces that both have slats. */

@@ -4,7 +4,7 @@ import { bayProblems, planBay } from './bay-panel.ts';
 import { dressPosts } from './dress-posts.ts';
 import { fillBays, type Infills } from './fill-bays.ts';
 import { type Stand, standsOf } from './follow-ground.ts';
-import { planLeaf } from './gate-leaf.ts';
+import { planLeaves } from './gate-leaves.ts';
 import { groundProblems } from './ground-problems.ts';
 import { hashOf } from './hash.ts';
 import { type Panel, panelPieces, type Range } from './infill.ts';
@@ -108,29 +108,24 @@ function fillAll(
       // Heights of a leaf are above the ground where it hangs.
       const ends = { bottom: stand.z[0] - stand.ground, height: stand.z[1] - stand.ground };
       const there = { ...spec, ground: { ...spec.ground, value: stand.ground } };
-      const { plan, problems: found } = planLeaf(
-        there,
-        placed.gate,
-        placed,
-        ++gates,
-        ends,
-        coursesBeside(spec, placed, stands),
-      );
+      const beside = coursesBeside(spec, placed, stands);
+      const { plans, problems: found } = planLeaves(there, placed.gate, placed, ++gates, ends, beside);
       problems.push(...found);
-      if (!plan) continue;
-      count += linesIn(plan.panels);
+      count += plans.reduce((sum, { panels }) => sum + linesIn(panels), 0);
       if (count > MOST_PIECES) {
         problems.push(tooMany(placed.gate, count));
         continue;
       }
-      leaves.push(plan.leaf);
-      reach.set(placed.bay.number, [plan.leaf.z0, plan.leaf.z1]);
-      fits.push(plan.fit);
-      pieces.push(...plan.frame);
-      openings.push(...plan.openings);
-      for (const panel of plan.panels) for (const piece of panelPieces(panel)) slats.push(piece);
-      const [first] = plan.panels;
-      if (first) courses.set(placed.bay.number, coursesOf(first.lines, first.upright));
+      for (const plan of plans) {
+        leaves.push(plan.leaf);
+        reach.set(placed.bay.number, [plan.leaf.z0, plan.leaf.z1]);
+        fits.push(plan.fit);
+        pieces.push(...plan.frame);
+        openings.push(...plan.openings);
+        for (const panel of plan.panels) for (const piece of panelPieces(panel)) slats.push(piece);
+        const [first] = plan.panels;
+        if (first) courses.set(placed.bay.number, coursesOf(first.lines, first.upright));
+      }
     } else if (stand.filled) {
       const plan = planBay(spec, placed, stand.filled, stand.z);
       pieces.push(...plan.rails);

@@ -64,6 +64,8 @@ export function sizeProblems(spec: RunSpec): readonly Problem[] {
     gap('station', gate.station);
     gap('hinge gap', gate.hingeGap);
     gap('latch gap', gate.latchGap);
+    if (gate.pair) gap('meeting gap', gate.pair.meetingGap);
+    if (gate.pair?.active) sized('active leaf', gate.pair.active);
     post(gate.post.value);
     if (gate.latchPost) post(gate.latchPost.value);
     flat(gate.frame.value);

@@ -1,5 +1,6 @@
 import { type Body, bodyOf, cross, dot, type Face, facesOf, minus, unit } from './convex.ts';
 import type { RunLayout } from './layout.ts';
+import { leafNames } from './leaf-pair.ts';
 import type { Piece, Solid, Vec3 } from './piece.ts';
 
 /** A piece that does not rest on what is to hold it. */
@@ -19,7 +20,9 @@ export function findUnsupported({
   borrowed = [],
 }: Pick<RunLayout, 'pieces' | 'spec'> & Partial<Pick<RunLayout, 'borrowed'>>): readonly Unsupported[] {
   const byKey = new Map([...pieces, ...borrowed].map((piece) => [piece.key, piece]));
-  const hingeGaps = new Map(spec.gates.map((gate) => [gate.name, gate.hingeGap.value]));
+  const hingeGaps = new Map(
+    spec.gates.flatMap((gate) => leafNames(gate).map((name) => [name, gate.hingeGap.value] as const)),
+  );
   const opens = ({ role, gate }: Piece, holder: Piece): number =>
     role === 'stile' && holder.role === 'post' && gate !== undefined
       ? (hingeGaps.get(gate) ?? 0)

@@ -181,6 +181,24 @@ export interface InfillSpec {
   readonly endGap: Sourced<Ticks>;
 }
 
+/** Two leaves: the one used every day, on the side the hinges are named for, and the other. */
+export interface PairSpec {
+  /** Between the leaves where they meet. */
+  readonly meetingGap: Sourced<Ticks>;
+  /** Width of the active leaf; half of what there is when left out. */
+  readonly active?: Sourced<Ticks>;
+  readonly origin: Origin;
+}
+
+/** Which leaf of a pair a gate spec is, and of which gate. */
+export interface HalfSpec {
+  readonly of: string;
+  readonly side: 'left' | 'right';
+  readonly active: boolean;
+  /** A passive leaf that is the mirror image of the active one. */
+  readonly mirrors: boolean;
+}
+
 /**
  * Rails of a leaf between the top one and the bottom one: so many rails in all, evenly spaced; or where their middles
  * are, above ground; or on the middles of which courses of the run, so that its lines run on.
@@ -208,6 +226,10 @@ export interface GateSpec {
   readonly latchPost?: Sourced<PostStock>;
   /** Stiles and rails: `width` is the face seen. */
   readonly frame: Sourced<FlatStock>;
+  /** Two leaves that meet in the opening; one when left out. */
+  readonly pair?: PairSpec;
+  /** Set for each leaf of a pair, which is laid out as a gate of its own. */
+  readonly half?: HalfSpec;
   /** Two, at the top and at the bottom, when left out. */
   readonly rails?: Sourced<LeafRails>;
   readonly brace?: Sourced<FlatStock>;

@@ -79,6 +79,7 @@ const WORDS: Readonly<Record<string, string>> = {
   LatchGap: 'latch gap',
   FrameStatement: 'frame',
   GateRails: 'rails',
+  LeavesStatement: 'leaves',
   BraceStatement: 'brace',
   AtSpot: 'at',
   ToSpot: 'to',

@@ -206,3 +206,18 @@ it('reads rails as a count, as heights, or as courses of the run', async () => {
   for (const odd of ['rails 1', 'rails 40', 'rails at course 0', 'rails at 5'])
     expect(await problemsOf(text(`${NEEDED}; ${odd}`))).toHaveLength(1);
 });
+
+it('reads two leaves, equal or with the active one as wide as stated', async () => {
+  expect((await gate(NEEDED)).pair).toBeUndefined();
+  expect((await gate(`${NEEDED}; leaves two`)).pair).toMatchObject({
+    meetingGap: { value: inches(1 / 2), origin: { why: 'default' } },
+    origin: { path: 'Gate:orchard/LeavesStatement' },
+  });
+  expect((await gate(`${NEEDED}; leaves two, meeting gap 5/8", active leaf 30" wide`)).pair).toMatchObject({
+    meetingGap: { value: inches(5 / 8), origin: { path: 'Gate:orchard/LeavesStatement.meeting' } },
+    active: { value: inches(30), origin: { path: 'Gate:orchard/LeavesStatement.active' } },
+  });
+  expect(await problemsOf(text(`${NEEDED}; leaves two; latch gap 1/2"`))).toEqual([
+    'wrong-statement Gate:orchard/LatchGap',
+  ]);
+});

@@ -12,6 +12,7 @@ import { readFlip } from './read-flip.ts';
 import { readInfillFit, readMounting } from './read-infill.ts';
 import { readLeafRails } from './read-leaf-rails.ts';
 import { readBand, readLength } from './read-length.ts';
+import { readPair } from './read-pair.ts';
 import { assumed, derived, originOf, type Reader } from './reader.ts';
 import { hasSaneSlats } from './sane-slats.ts';
 import { useFlat, usePost } from './use-stock.ts';
@@ -47,12 +48,15 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
   const bottom = bottomStatement && readBand(reader, bottomStatement, { what: 'bottom', zero: true });
   const heightStatement = pick('HeightStatement');
   const height = heightStatement && readBand(reader, heightStatement, { what: 'height' });
+  const leaves = pick('LeavesStatement');
+  const pair = latchGap && readPair(reader, leaves, pick('LatchGap'), latchGap);
   const railsStatement = pick('GateRails');
   const rails = railsStatement && readLeafRails(reader, railsStatement);
   const infill = readGateInfill(reader, node, pick, within, hinges.value);
   const opensTo = pick('OpensTo');
   if (!opening || !station || !hingeGap || !latchGap || !post || !frame || !infill) return undefined;
   if ((bottomStatement && !bottom) || (heightStatement && !height)) return undefined;
+  if (leaves?.two && !pair) return undefined;
   if (railsStatement && !rails) return undefined;
   if ((braceStatement?.stock && !brace) || (posts?.latch && !latchPost)) return undefined;
   const tall = (height ?? run.height).value.high - (bottom ?? run.bottom).value.low;
@@ -71,6 +75,7 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
     post,
     ...(latchPost ? { latchPost } : {}),
     frame,
+    ...(pair ? { pair } : {}),
     ...(rails ? { rails } : {}),
     ...(brace ? { brace } : {}),
     ...(bottom ? { bottom } : {}),

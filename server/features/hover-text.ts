@@ -173,6 +173,22 @@ function faceLines(run: RunLayout, measure: Measure): string[] {
   return [`faces overlap by ${overlap}; one sees through from ${angle} off square`, alike];
 }
 
+/** Of a leaf, or of both leaves of a pair. */
+export function leavesLines(run: RunLayout, leaves: readonly Leaf[], measure: Measure): string[] {
+  const [first, second] = leaves;
+  if (!first) return [];
+  if (!second) return gateLines(run, first, measure);
+  const meeting = Math.max(first.x0, second.x0) - Math.min(first.x1, second.x1);
+  const passive = second.spec.half?.mirrors
+    ? 'the other leaf is its mirror image'
+    : `the other leaf is ${size(second, measure)}`;
+  return [
+    `two leaves, ${formatLength(meeting, measure)} between them; ${passive}`,
+    `the ${first.spec.half?.side} leaf is the active one:`,
+    ...gateLines(run, first, measure),
+  ];
+}
+
 export function gateLines(run: RunLayout, leaf: Leaf, measure: Measure): string[] {
   const { opening, hingeGap, latchGap, hinges } = leaf.spec;
   const mine = run.pieces.filter((piece) => piece.gate === leaf.gate);
@@ -184,7 +200,7 @@ export function gateLines(run: RunLayout, leaf: Leaf, measure: Measure): string[
     sourced.origin.why === 'default' ? ' (common practice)' : '';
   return [
     `leaf ${size(leaf, measure)}`,
-    `opening ${formatLength(opening.value, measure)} clear, less ${formatLength(hingeGap.value, measure)} beside the hinges${why(hingeGap)} and ${formatLength(latchGap.value, measure)} beside the latch${why(latchGap)}`,
+    `${leaf.spec.half ? 'its part of the opening' : 'opening'} ${formatLength(opening.value, measure)} clear, less ${formatLength(hingeGap.value, measure)} beside the hinges${why(hingeGap)} and ${formatLength(latchGap.value, measure)} ${leaf.spec.half ? 'at the other leaf, half of the gap between them' : `beside the latch${why(latchGap)}`}`,
     `hinges on ${hinges.value}, as seen from ${seenFrom}${hand ? `: ${hand.hand} hand, ${hand.way} from there` : ''}`,
     `stands open at a right angle with ${formatLength(clearWhenOpen(leaf, inLeaf), measure)} left to pass, for hinges that turn at its face`,
     `diagonals ${formatLength(Math.round(length), measure)}, at ${formatDegrees(angle)} from level`,

@@ -19,7 +19,7 @@ import { formatLength, IMPERIAL, type Measure } from '../../language/units/index
 import type { SlatServices } from '../services.ts';
 import { jobContext, type Kept } from '../work/index.ts';
 import { isFirstWord } from './grammar-phrases.ts';
-import { fitLines, gateLines, lengthLines, patternLines, runLines, stockLines } from './hover-text.ts';
+import { fitLines, leavesLines, lengthLines, patternLines, runLines, stockLines } from './hover-text.ts';
 import { spanLines, type ToldWorking, workingsAt } from './hover-workings.ts';
 import { plain } from './plain-markdown.ts';
 import { STATEMENT_SNIPPETS } from './statement-snippets.ts';
@@ -124,9 +124,9 @@ function ofRun(node: AstNode, kept: Kept | undefined, measure: Measure): Told {
 function ofGate(node: AstNode, kept: Kept | undefined, measure: Measure): Told {
   const path = nodePath(node);
   for (const run of kept?.runs ?? []) {
-    const leaf = run.leaves.find(({ spec }) => spec.origin.path === path);
-    if (leaf) {
-      const lines = gateLines(run, leaf, measure);
+    const leaves = run.leaves.filter(({ spec }) => spec.origin.path === path);
+    if (leaves.length > 0) {
+      const lines = leavesLines(run, leaves, measure);
       return { title: titleOf(node), lines, workings: workingsAt(node, kept, measure) };
     }
   }

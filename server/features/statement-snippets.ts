@@ -436,6 +436,18 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
     one('posts', 'posts []', "the gate's own posts; two names: the one it hangs on, and the other"),
   ],
   FrameStatement: [one('frame', 'frame []', 'stiles and rails of the leaf')],
+  LeavesStatement: [
+    one(
+      'leaves two',
+      `leaves two, meeting gap [1/2"~12 mm]`,
+      'that meet; the hinges named are those of the active leaf',
+    ),
+    one(
+      'leaves two, active',
+      `leaves two, meeting gap [1/2"~12 mm], active leaf [36"~900 mm]`,
+      'and how wide the active one is',
+    ),
+  ],
   GateRails: [
     one('rails', 'rails [3]', 'in all, evenly spaced'),
     one('rails at', `rails at [3'~900 mm]`, 'middle rails: their middles above ground'),

@@ -74,7 +74,10 @@ export function heldByDeck({ spec: { deck } }: RunLayout): boolean {
 }
 
 function stockOf(run: RunLayout, mark: PostMark): PostStock {
-  const leaf = mark.gate === undefined ? undefined : run.leaves.find(({ gate }) => gate === mark.gate);
+  const leaf =
+    mark.gate === undefined
+      ? undefined
+      : run.leaves.find(({ gate, spec }) => (spec.half?.of ?? gate) === mark.gate);
   return leaf?.spec.post.value ?? run.spec.post.value;
 }
 
