@@ -14,6 +14,7 @@ import { gapTooWide } from './gap-too-wide.ts';
 import { hingeGapSmall, latchGapSmall } from './gate-gaps.ts';
 import { hingePostBends, hingesFew } from './gate-strength.ts';
 import { clearanceHigh, clearanceLow } from './ground-clearance.ts';
+import { guardClimbable, guardLow, guardOpening, guardUnjudged } from './guard.ts';
 import { heightOverLimit } from './height-over-limit.ts';
 import { holeNarrow } from './hole-narrow.ts';
 import { impossibleGeometry } from './impossible-geometry.ts';
@@ -24,8 +25,18 @@ import { nominalSize } from './nominal-size.ts';
 import { opennessRelief } from './openness-relief.ts';
 import { overlapSmall } from './overlap-small.ts';
 import { patternOpen } from './pattern-open.ts';
+import { permitNeeded } from './permit-needed.ts';
 import { placeSeen, sightUnclear } from './place-seen.ts';
 import { planeOffset } from './plane-offset.ts';
+import {
+  poolClimbable,
+  poolGapUnder,
+  poolGateOpens,
+  poolLatch,
+  poolLow,
+  poolOpening,
+  poolUnjudged,
+} from './pool.ts';
 import { embedShallow, embedUnderFormula, frostDeeper } from './post-depth.ts';
 import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
 import { postBends, postBendsScreening } from './post-strength.ts';
@@ -42,6 +53,18 @@ import { tooOpen } from './too-open.ts';
 const JOB_CHECKS: readonly JobCheck[] = [nominalSize];
 
 const RUN_CHECKS: readonly RunCheck[] = [
+  guardUnjudged,
+  guardLow,
+  guardOpening,
+  guardClimbable,
+  poolUnjudged,
+  poolLow,
+  poolGapUnder,
+  poolOpening,
+  poolClimbable,
+  poolGateOpens,
+  poolLatch,
+  permitNeeded,
   baysUnequal,
   linesLeftOver,
   boardTooLong,

@@ -400,6 +400,10 @@ export interface RunSpec {
   readonly linesAs?: Sourced<string>;
   /** The deck it stands on: `ground` is its surface then, and `embed` how far posts go down from that. */
   readonly deck?: DeckSpec;
+  /** How far the ground falls away beside it, and on which side. */
+  readonly drop?: Sourced<Ticks> & { readonly side: 'front' | 'back' };
+  /** The side of the pool whose barrier it is part of. */
+  readonly pool?: Sourced<'front' | 'back'>;
   /** Where no part of a post's width may stand; how wide its hole is dug does not count. None when left out. */
   readonly noHoles?: readonly NoHole[];
   readonly measured?: Measured;
@@ -530,6 +534,8 @@ export interface HandStock {
 
 export interface Job {
   readonly uri: string;
+  /** Sets of rules it chooses, by their names as in standards/; others are told and left out. */
+  readonly rules: readonly Sourced<string>[];
   /** ISO 4217; what a dollar sign stands for too. */
   readonly currency?: string;
   readonly saw: { readonly kerf?: Sourced<Ticks>; readonly trim?: Sourced<Ticks> };

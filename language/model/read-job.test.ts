@@ -19,6 +19,7 @@ it('works for an empty file and for a library without a job', async () => {
     places: [],
     hides: [],
     options: [],
+    rules: [],
     saw: {},
     quote: {
       tasks: [],

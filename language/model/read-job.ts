@@ -13,6 +13,7 @@ import { readNames } from './read-names.ts';
 import { readPattern } from './read-pattern.ts';
 import { readPrivacy } from './read-privacy.ts';
 import { readOnHand, readQuote, readSaw } from './read-quote.ts';
+import { readRules } from './read-rules.ts';
 import { readRun, tellGateRun } from './read-run.ts';
 import { readSite } from './read-site.ts';
 import { readStock } from './read-stock.ts';
@@ -61,6 +62,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     site,
     ...readDecisions(reader, node),
     ...readViews(reader, later),
+    rules: readRules(reader, pick('RulesStatement')),
     ...(currency ? { currency } : {}),
     ...readSaw(reader, pick('SawStatement'), pick('SparesStatement')),
     quote: readQuote(

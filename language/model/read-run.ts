@@ -17,6 +17,7 @@ import { readBand, readLength } from './read-length.ts';
 import { fillOfLines, readLinesAs } from './read-lines-as.ts';
 import { readNoHoles } from './read-no-holes.ts';
 import { readPlacement } from './read-placement.ts';
+import { readGuards } from './read-rules.ts';
 import { readGroundKind } from './read-site.ts';
 import { bayEstimate, hasSaneBays, readSpacing } from './read-spacing.ts';
 import { assumed, assumedLength, originOf, type Reader, tell } from './reader.ts';
@@ -124,6 +125,7 @@ function readOwn(
     ...readPlacement(reader, node, pick),
     ...readLinesAs(reader, pick),
     ...readNoHoles(reader, node),
+    ...readGuards(reader, pick),
     measure: reader.measure,
   };
 }

@@ -10,6 +10,7 @@ export * from './holes.ts';
 export * from './lumber-design.ts';
 export * from './lumber-factors.ts';
 export * from './other-materials.ts';
+export * from './rules/index.ts';
 export * from './soil.ts';
 export type { Published, PublishedValue } from './source.ts';
 export * from './species.ts';

@@ -203,6 +203,21 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   HeightsStatement: [
     one('from', "from [1'~300 mm] to [4'~1.2 m] above ground", 'how low and how high it reaches'),
   ],
+  RulesStatement: [
+    one(
+      'rules',
+      'rules [us-model-codes|us-pool|canada-guards|australia-pool|england-fences]',
+      'rules of a place to hold the job against; none is in force unless chosen',
+    ),
+  ],
+  DropStatement: [
+    one(
+      'drop',
+      "drop [4'~1.2 m] [behind|in front]",
+      'the ground falls away there, so that the run guards it',
+    ),
+  ],
+  PoolStatement: [one('pool', 'pool [behind|in front]', "the run is part of a pool's barrier")],
   Option: [
     one(
       'option',

@@ -9,7 +9,7 @@ const RESERVED = new Set(
     'accept and apart because before behind cap caps collars eye floor hide hipped place stiffeners threshold ' +
     'times viewer ' +
     'battens deposit each measured extra hand hour kerf labor margin markup minutes money option overhead per price quote ' +
-    'saw spares task tax'
+    'saw rules spares task tax'
   ).split(' '),
 );
 
