@@ -1,26 +1,19 @@
-import {
-  type Band,
-  facesOf,
-  type GateSpec,
-  type Problem,
-  type RunSpec,
-  type ScreenFace,
-} from '../model/index.ts';
+import type { Band, GateSpec, Problem, RunSpec } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { alternateProblem } from './alternate-boards.ts';
 import { roomOf } from './as-built.ts';
 import { braceFits } from './brace.ts';
 import { type Filled, fillPlace } from './fit-infill.ts';
 import { cleatProblems, roomBetween } from './holds.ts';
-import type { Between, OnFace, Panel, Range } from './infill.ts';
+import type { Panel, Range } from './infill.ts';
 import { gateLabel } from './labels.ts';
 import type { Course, FitResult, Leaf, Opening } from './layout.ts';
 import { type LeafDepths, leafDepths } from './leaf-depths.ts';
-import { bracePiece, framePieces, type LeafFrame, railKey, stileKey } from './leaf-frame.ts';
+import { bracePiece, framePieces, type LeafFrame } from './leaf-frame.ts';
+import { leafOpenings, panelsOf } from './leaf-panels.ts';
 import { leafRails, panesOf } from './leaf-rails.ts';
-import { type Line, thickestOf } from './lines.ts';
+import { thickestOf } from './lines.ts';
 import { gateKey } from './names.ts';
-import { openingsOf } from './openings.ts';
 import type { Piece } from './piece.ts';
 import type { PlacedBay } from './posts.ts';
 import { geometryProblem } from './problems.ts';
@@ -192,96 +185,4 @@ function wideBrace({ gate, spec }: LeafFrame): Problem {
   const brace = gate.brace ?? gate.frame;
   const args = { gate: gate.name, width: formatLength(brace.value.width.value, spec.measure) };
   return geometryProblem('brace-too-wide', brace.origin, args);
-}
-
-function panelsOf(
-  frame: LeafFrame,
-  { lines, back }: Pick<Filled, 'lines' | 'back'>,
-  depths: LeafDepths,
-): readonly Panel[] {
-  const [face] = facesOf(frame.gate.infill.mounting.value);
-  const first = panelOf(frame, lines, holdOf(frame, depths, face));
-  if (!back) return [first];
-  return [first, { ...panelOf(frame, back, holdOf(frame, depths, 'back')), behind: true }];
-}
-
-function panelOf(frame: LeafFrame, lines: readonly Line[], hold: OnFace | Between): Panel {
-  const { gate, spec } = frame;
-  const { infill } = gate;
-  const { upright } = infill.flip;
-  const between = infill.mounting.value.kind === 'between';
-  const gap = between ? infill.endGap.value : 0;
-  const place = between ? frame.inside : frame;
-  const [low, high] = upright ? place.z : place.x;
-  return {
-    run: spec.name,
-    gate: gate.name,
-    bay: frame.bay,
-    key: frame.key,
-    label: frame.label,
-    upright,
-    lines,
-    reach: [low + gap, high - gap],
-    // Level slats of a passive leaf end where those of the active one, mirrored, would.
-    flush: between ? 'middle' : !upright && gate.half?.active === false ? 'end' : 'start',
-    step: spec.measure.step,
-    hold,
-    from: [infill.fill, gate.origin],
-  };
-}
-
-function holdOf(frame: LeafFrame, depths: LeafDepths, face: ScreenFace | undefined): OnFace | Between {
-  const { gate, x, z, inside } = frame;
-  const { mounting, cleat, flip } = gate.infill;
-  if (face || !cleat) {
-    const two = facesOf(mounting.value).length === 2;
-    return {
-      kind: 'face',
-      face: face ?? 'front',
-      plane: two && face === 'back' ? depths.frame[1] : depths.slats,
-      holders: [
-        { key: stileKey(frame, 'left'), x: [x[0], inside.x[0]], z },
-        { key: stileKey(frame, 'right'), x: [inside.x[1], x[1]], z },
-        ...frame.rails
-          .toReversed()
-          .map((rail) => ({ key: railKey(frame, rail.name), x: inside.x, z: rail.z })),
-      ],
-    };
-  }
-  return {
-    kind: 'between',
-    front: depths.slats,
-    cleat,
-    ends: flip.upright
-      ? [
-          { name: 'bottom', at: inside.z[0], holder: railKey(frame, 'bottom') },
-          { name: 'top', at: inside.z[1], holder: railKey(frame, 'top') },
-        ]
-      : [
-          { name: 'left', at: inside.x[0], holder: stileKey(frame, 'left') },
-          { name: 'right', at: inside.x[1], holder: stileKey(frame, 'right') },
-        ],
-    span: flip.upright ? inside.x : inside.z,
-  };
-}
-
-function leafOpenings(frame: LeafFrame, { lines, back }: Pick<Filled, 'lines' | 'back'>): readonly Opening[] {
-  const { gate, inside, y } = frame;
-  const { upright } = gate.infill.flip;
-  const place = gate.infill.mounting.value.kind === 'between' ? inside : frame;
-  const several = frame.panes.length > 1;
-  return frame.panes.flatMap(({ z }, index) =>
-    openingsOf({
-      key: several ? `${frame.key}/pane-${index + 1}` : frame.key,
-      bay: frame.bay,
-      gate: gate.name,
-      upright,
-      lines,
-      back,
-      cavity: y[1] - y[0],
-      span: upright ? place.x : place.z,
-      x: inside.x,
-      z,
-    }),
-  );
 }
