@@ -180,10 +180,16 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     severity: 'warning',
     basis: JOB,
     message: (a) => {
+      if (a.what === 'post')
+        return `Post ${a.number} was measured, and the run has ${a.count} posts now. It is not used: write the number it has now.`;
+      if (a.what === 'cut')
+        return a.count === 0
+          ? `Slats of bay ${a.number} are said to be cut, and there are none. Write the number of a bay that slats fill.`
+          : `Bay ${a.number} has ${a.count} courses now; those beyond are said to be cut and are left out. Write those there are.`;
       if (a.now === '')
-        return `Bay ${a.bay} was measured, and the run has ${a.bays} bays now. ${elsewhere(a)} It is not used.`;
+        return `Bay ${a.number} was measured, and the run has ${a.count} bays now. ${elsewhere(a)} It is not used.`;
       return (
-        `Bay ${a.bay} was measured when the plan made it ${a.planned} clear; now the plan makes it ${a.now}. ` +
+        `Bay ${a.number} was measured when the plan made it ${a.planned} clear; now the plan makes it ${a.now}. ` +
         `${elsewhere(a)} It is not used.`
       );
     },

@@ -22,6 +22,7 @@ import { jointUnsupported } from './joint-unsupported.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
 import { linesLeftOver } from './lines-left-over.ts';
 import { nominalSize } from './nominal-size.ts';
+import { notMeasured } from './not-measured.ts';
 import { opennessRelief } from './openness-relief.ts';
 import { overlapSmall } from './overlap-small.ts';
 import { patternOpen } from './pattern-open.ts';
@@ -38,6 +39,7 @@ import {
   poolUnjudged,
 } from './pool.ts';
 import { embedShallow, embedUnderFormula, frostDeeper } from './post-depth.ts';
+import { postLeans } from './post-leans.ts';
 import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
 import { postBends, postBendsScreening } from './post-strength.ts';
 import { ripTooThin } from './rip-too-thin.ts';
@@ -84,6 +86,8 @@ const RUN_CHECKS: readonly RunCheck[] = [
   jointUnsupported,
   overlapSmall,
   patternOpen,
+  notMeasured,
+  postLeans,
   postMovedForObstacle,
   ripTooThin,
   spanTooLong,

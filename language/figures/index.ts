@@ -10,6 +10,7 @@ export { clearSpan } from './clear-span.ts';
 export { type FaceOverlap, faceOverlap, seeThroughFrom } from './face-overlap.ts';
 export { clearWhenOpen, handOf, leafDiagonal } from './leaf-swing.ts';
 export { cutOffAngle, openShare, openShareAtAngle } from './openness.ts';
+export { cutSlats, type Recut, recutOf } from './recut.ts';
 export { seeThrough } from './see-through.ts';
 export * from './sight/index.ts';
 export { keepsWithin, type Working, type WorkingInput, type WorkingStep } from './working.ts';

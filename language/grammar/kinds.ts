@@ -1,5 +1,5 @@
 import type { AstNode } from 'langium';
-import type { Measured, MeasuredBay, Use } from './generated/ast.ts';
+import type { CutSlats, Measured, MeasuredBay, MeasuredPost, Use } from './generated/ast.ts';
 
 /** What a name can stand for. Each kind has names of its own; all stock shares one set. */
 export type NameKind =
@@ -59,7 +59,9 @@ export function distinguishingName(node: AstNode): string | undefined {
     case 'Measured':
       return (node as Measured).run?.$refText;
     case 'MeasuredBay':
-      return (node as MeasuredBay).number;
+    case 'MeasuredPost':
+    case 'CutSlats':
+      return (node as MeasuredBay | MeasuredPost | CutSlats).number;
     default: {
       const { name } = node as { name?: unknown };
       return typeof name === 'string' ? name : undefined;

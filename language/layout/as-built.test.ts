@@ -147,6 +147,17 @@ it('cuts no slat longer than the bay where it bends within the slat', async () =
   }
 });
 
+it('leans posts as stated, and the others of measured bays by what is left', async () => {
+  const lean = 'post 2 leans left 1/4" in 4\'';
+  const alone = await laid('between posts', lean);
+  expect([...alone.leans].map(([key, { slope }]) => [key, slope])).toEqual([['bank/p2', -0.25 / 48]]);
+  // Bay 2 is 1/2 wider at the top in 47-1/2: post 3 leans right by that less 1/4 in 48.
+  const run = await laid('between posts', `${lean}; ${UNLIKE}`);
+  expect(run.leans.get('bank/p2')?.slope).toBeCloseTo(-0.25 / 48, 9);
+  expect(run.leans.get('bank/p3')?.slope).toBeCloseTo(0.5 / 47.5 - 0.25 / 48, 9);
+  expect(findOverlaps(run)).toEqual([]);
+});
+
 it('keeps upright slats and rails within the smallest clear', async () => {
   const run = await laid('on front face', UNLIKE, 'flip upright; rails bar');
   const [from, to] = run.bays[1]?.inner ?? [0, 0];
@@ -159,7 +170,7 @@ it('leaves what was measured of another plan out', async () => {
   const run = await laid('between posts', 'bay 2 planned 60", clear 59"; bay 1 planned 62-11/16", clear 62"');
   expect(run.bays[0]?.clear).toBe(inches(62));
   expect(run.bays[1]?.clear).toBeGreaterThan(inches(62.5));
-  expect(run.problems.map(({ code, args }) => [code, args.bay, args.others])).toEqual([
+  expect(run.problems.map(({ code, args }) => [code, args.number, args.others])).toEqual([
     ['measured-elsewhere', 2, ''],
   ]);
 });

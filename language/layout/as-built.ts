@@ -22,8 +22,8 @@ export interface AsBuilt {
  *
  * What a bay is wider at the top than at the bottom is how much more its right post leans than its left one. So
  * measured bays that follow one another settle how their posts lean but for one lean common to all, which is
- * taken to be nothing on the average; for one bay alone that shares its difference half and half. Posts beside
- * unmeasured bays only are plumb.
+ * taken from those whose lean is stated, on the average, or else to be nothing on the average; for one bay alone
+ * that shares its difference half and half. Other posts lean as stated, or are plumb.
  *
  * @param stands bays over the ground as planned: at the top, middle and bottom of these they were measured
  * @param z bottom and top of the run's infill; marks are those at its middle
@@ -34,12 +34,12 @@ export function asBuilt(
   stands: ReadonlyMap<number, Stand>,
   z: Range,
 ): AsBuilt {
-  const { applied, problems } = measuresOf(spec, placed);
+  const { applied, problems } = measuresOf(spec, placed, stands);
   const heights = (number: number): Edge['z'] => {
     const [low, high] = stands.get(number)?.z ?? z;
     return [low, (low + high) / 2, high];
   };
-  const slopes = slopesOf(placed, applied, heights);
+  const slopes = slopesOf(spec, placed, applied, heights);
   const level = (z[0] + z[1]) / 2;
   const after = new Map(placed.bays.map((bay) => [bay.left, bay]));
 
@@ -53,7 +53,10 @@ export function asBuilt(
     const beside = slopes[index - 1] ?? 0;
     const measured = bay && applied.get(bay.bay.number);
     const tall = bay && heights(bay.bay.number);
-    const clear = measured && tall ? measured.middle + (beside - slope) * (tall[1] - level) : bay?.bay.clear;
+    const clear =
+      bay && tall && (measured || slope !== beside)
+        ? (measured?.middle ?? bay.bay.clear) + (beside - slope) * (tall[1] - level)
+        : bay?.bay.clear;
     const from = left ? left.mark.to + Math.round(clear ?? 0) : planned.mark.from;
     const post = movedTo(planned, from, slope, level, bowOf(placed, planned, applied));
     posts.push(post);
@@ -83,7 +86,8 @@ function measuredAt({ length, measured }: RunSpec): RunSpec['length']['origin'] 
 /** Measures by bay, without those of a bay that the plan has no more. */
 function measuresOf(
   spec: RunSpec,
-  { bays }: PlacedPosts,
+  { posts, bays }: PlacedPosts,
+  stands: ReadonlyMap<number, Stand>,
 ): { applied: ReadonlyMap<number, MeasuredBay>; problems: readonly Problem[] } {
   const applied = new Map<number, MeasuredBay>();
   const problems: Problem[] = [];
@@ -98,19 +102,33 @@ function measuresOf(
     }
     const elsewhere = planned ? bays.filter(({ bay }) => isNow(bay.clear, planned.value)) : [];
     const args = {
-      bay: one.number,
-      bays: bays.length,
+      what: 'bay' as const,
+      number: one.number,
+      count: bays.length,
       planned: planned ? shown(planned.value) : '',
       now: own ? shown(own.bay.clear) : '',
       others: elsewhere.map(({ bay }) => bay.number).join(', '),
     };
     problems.push(geometryProblem('measured-elsewhere', one.origin, args));
   }
+  const absent = { planned: '', now: '', others: '' };
+  for (const { number, origin } of spec.measured?.posts ?? [])
+    if (number > posts.length) {
+      const args = { what: 'post' as const, number, count: posts.length, ...absent };
+      problems.push(geometryProblem('measured-elsewhere', origin, args));
+    }
+  for (const { bay, courses, origin } of spec.measured?.cuts ?? []) {
+    const count = stands.get(bay)?.filled?.courses.length ?? 0;
+    if (count > 0 && (courses?.last ?? 0) <= count) continue;
+    const args = { what: 'cut' as const, number: bay, count, ...absent };
+    problems.push(geometryProblem('measured-elsewhere', origin, args));
+  }
   return { applied, problems };
 }
 
 /** How much each post leans, along the run for one tick up. */
 function slopesOf(
+  { measured: stated }: RunSpec,
   { posts, bays }: PlacedPosts,
   applied: ReadonlyMap<number, MeasuredBay>,
   heights: (number: number) => Edge['z'],
@@ -118,10 +136,15 @@ function slopesOf(
   const after = new Map(bays.map((bay) => [bay.left, bay]));
   const slopes: number[] = [];
   let group: { post: PlacedPost; more: number }[] = [];
+  const leanOf = ({ mark, corner }: PlacedPost) =>
+    corner?.borrowed ? undefined : stated?.posts.find(({ number }) => number === mark.number)?.slope;
   const settle = () => {
     // A post that another run makes is plumb here.
-    const fixed = group.find(({ post }) => post.corner?.borrowed);
-    const common = fixed ? fixed.more : group.reduce((sum, { more }) => sum + more, 0) / group.length;
+    const fixed = group.filter(({ post }) => post.corner?.borrowed);
+    const known = group.filter(({ post }) => leanOf(post) !== undefined);
+    const [by] = [fixed, known, group].filter((some) => some.length > 0);
+    const sum = (by ?? []).reduce((all, { post, more }) => all + more - (leanOf(post) ?? 0), 0);
+    const common = sum / (by?.length ?? 1);
     for (const { more } of group) slopes.push(more - common);
   };
   for (const [index, post] of posts.entries()) {
@@ -129,9 +152,10 @@ function slopesOf(
     const bay = before && after.get(before);
     const measured = bay && applied.get(bay.bay.number);
     const last = group.at(-1);
-    if (last && bay && measured) {
+    if (last && bay && measured?.ends) {
+      const { top, bottom } = measured.ends;
       const [low, , high] = heights(bay.bay.number);
-      group.push({ post, more: last.more + (measured.top - measured.bottom) / (high - low) });
+      group.push({ post, more: last.more + (top - bottom) / (high - low) });
     } else if (last && !bay) group.push({ post, more: last.more });
     else {
       if (group.length > 0) settle();
@@ -143,7 +167,7 @@ function slopesOf(
 }
 
 /** How much wider a bay is at the middle than halfway between its top and its bottom, the other way round. */
-const bendOf = ({ top, middle, bottom }: MeasuredBay): number => (top + bottom) / 2 - middle;
+const bendOf = ({ ends, middle }: MeasuredBay): number => (ends ? (ends.top + ends.bottom) / 2 - middle : 0);
 
 function bowOf({ bays }: PlacedPosts, post: PlacedPost, applied: ReadonlyMap<number, MeasuredBay>): number {
   const bends = bays

@@ -181,6 +181,8 @@ export interface RunLayout {
   readonly hash: string;
   /** As stated; where it was measured, with its length and openings as they are. */
   readonly spec: RunSpec;
+  /** The run as planned; set where it was measured, or slats are cut. */
+  readonly planned?: RunLayout;
   /** False when impossible geometry keeps it from being built: then it has no posts, bays or pieces. */
   readonly sound: boolean;
   /** How it meets its neighbors; empty for a run that stands alone. */

@@ -94,7 +94,7 @@ function leaningPost(about: About, stock: string, { x, y, z }: Block, { slope, p
   const long = Math.hypot(1, slope);
   const [cos, sin] = [1 / long, slope / long];
   const width = x[1] - x[0];
-  const below = pivot[1] - z[0];
+  const below = (pivot[1] - z[0]) * long;
   return makePiece(about, {
     stock,
     ripped: false,

@@ -85,10 +85,18 @@ export interface GeometryArgs {
   /** Slats or rails stand where a collar goes round the post. */
   'collar-no-room': { end: 'bottom' | 'top'; post: number; room: string; needs: string };
   /**
-   * A measured bay that is none of the plan's now: `planned` as it was then (empty where not stated), `now` (empty
-   * where there is no bay of that number), and the numbers of those that are as planned then (may be empty).
+   * A measured bay or post, or cut slats, that are none of the plan's now, of which there are `count`. Of a bay:
+   * `planned` as it was then (empty where not stated), `now` (empty where there is no bay of that number), and the
+   * numbers of those that are as planned then (may be empty).
    */
-  'measured-elsewhere': { bay: number; bays: number; planned: string; now: string; others: string };
+  'measured-elsewhere': {
+    what: 'bay' | 'post' | 'cut';
+    number: number;
+    count: number;
+    planned: string;
+    now: string;
+    others: string;
+  };
   /** Two pieces are in one place. */
   'pieces-overlap': { first: string; second: string };
 }

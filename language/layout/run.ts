@@ -55,6 +55,7 @@ export function layOutRun(stated: RunSpec, hash: string = hashOf(stated), joints
   const covers = coverPosts(spec, placed.posts, content.pieces);
   return {
     ...bare(spec, hash, joints),
+    ...planOf(stated, joints),
     sound: true,
     posts: placed.posts.map(({ mark }) => mark),
     bays: placed.bays.map(({ bay }) => bay),
@@ -77,6 +78,11 @@ export function layOutRun(stated: RunSpec, hash: string = hashOf(stated), joints
     pieces: [...upright, ...dressing.pieces, ...content.pieces, ...covers.pieces],
     borrowed: joints.start ? [borrowedPost(spec, joints.start)] : [],
   };
+}
+
+/** Where it was measured, what would have been built. */
+function planOf({ measured, ...plan }: RunSpec, joints: Joints): Pick<RunLayout, 'planned'> {
+  return measured ? { planned: layOutRun(plan, '', joints) } : {};
 }
 
 type Content = Pick<RunLayout, 'courses' | 'reach' | 'leaves' | 'pieces' | 'openings' | 'fits' | 'problems'>;

@@ -11,14 +11,18 @@ export function readCount(
   return wholeNumber(reader, node, 'count', node.count, what, { least, most });
 }
 
-/** The same of a number that counts along: a bay's, a post's. */
+/** No run has more bays, posts or courses than this. */
+const MOST_NUMBERED = 50_000;
+
+/** The same of a number that counts along: a bay's, a post's, a course's. */
 export function readNumber(
   reader: Reader,
-  node: ast.MeasuredBay,
+  node: Node,
+  property: string,
+  number: string | undefined,
   what: string,
-  most: number,
 ): number | undefined {
-  return wholeNumber(reader, node, 'number', node.number, what, { least: 1, most });
+  return wholeNumber(reader, node, property, number, what, { least: 1, most: MOST_NUMBERED });
 }
 
 function wholeNumber(

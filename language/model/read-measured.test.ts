@@ -19,9 +19,15 @@ it('reads a bay at three heights, at two or at one', async () => {
     'measured bank { bay 1 planned 5\', top 61", middle 60-1/2", bottom 60"; bay 2 clear 59" }',
   );
   expect(read.measured?.bays).toMatchObject([
-    { number: 1, planned: { value: inches(60) }, top: inches(61), middle: inches(60.5), bottom: inches(60) },
-    { number: 2, top: inches(59), middle: inches(59), bottom: inches(59) },
+    {
+      number: 1,
+      planned: { value: inches(60) },
+      middle: inches(60.5),
+      ends: { top: inches(61), bottom: inches(60) },
+    },
+    { number: 2, middle: inches(59) },
   ]);
+  expect(read.measured?.bays[1]?.ends).toBeUndefined();
   const { measured: two } = await measured('measured bank { bay 1 top 61", bottom 60" }');
   expect(two?.bays[0]?.middle).toBe(inches(60.5));
 });
@@ -31,6 +37,25 @@ it('names places by run and bay, wherever they stand in the text', async () => {
   const second = await measured('measured bank { bay 1 clear 58"; bay 2 clear 59" }');
   expect(first.measured?.bays[0]?.origin.path).toBe('Measured:bank/MeasuredBay:2');
   expect(second.measured?.bays[1]).toEqual(first.measured?.bays[0]);
+});
+
+it('reads how posts lean and what is cut', async () => {
+  const { measured: read, job } = await measured(
+    `measured bank { post 2 leans left 1/4" in 4'; cut bay 1; cut bay 2 courses 3 to 1 at 5'; cut bay 2 course 4 }`,
+  );
+  expect(job.problems).toEqual([]);
+  expect(read?.posts).toMatchObject([{ number: 2, slope: -0.25 / 48 }]);
+  expect(read?.cuts).toMatchObject([
+    { bay: 1 },
+    { bay: 2, courses: { first: 1, last: 3 }, length: { value: inches(60) } },
+    { bay: 2, courses: { first: 4, last: 4 } },
+  ]);
+});
+
+it('takes no post that lies down', async () => {
+  const { job, measured: read } = await measured(`measured bank { post 2 leans left 2' in 4' }`);
+  expect(job.problems.map(({ code }) => code)).toEqual(['impossible-size']);
+  expect(read).toBeUndefined();
 });
 
 it('tells a bay or a block stated twice, and a bay without a number of its own', async () => {

@@ -1,11 +1,12 @@
 import type * as ast from '../grammar/index.ts';
-import type { Measured, MeasuredBay, RunSpec } from './job.ts';
+import { formatLength } from '../units/index.ts';
+import type { CutSlats, Measured, MeasuredBay, MeasuredPost, Origin, RunSpec } from './job.ts';
 import { readNumber } from './read-count.ts';
 import { readLength } from './read-length.ts';
 import { follow, originOf, type Reader, tell } from './reader.ts';
 
-/** No run has more bays or posts than this. */
-const MOST_NUMBERED = 2_000;
+/** A post that leans more than one in so many lies down. */
+const MOST_LEAN = 1 / 4;
 
 /** What stands of each run, by run. A second block of one run is told and not used. */
 export function readAllMeasured(reader: Reader): ReadonlyMap<ast.Run, Measured> {
@@ -23,38 +24,97 @@ export function readAllMeasured(reader: Reader): ReadonlyMap<ast.Run, Measured> 
 
 /** A run with what is measured of it. */
 export function withMeasured(run: RunSpec, measured: Measured | undefined): RunSpec {
-  return measured && measured.bays.length > 0 ? { ...run, measured } : run;
+  if (!measured) return run;
+  const { bays, posts, cuts } = measured;
+  return bays.length + posts.length + cuts.length > 0 ? { ...run, measured } : run;
 }
 
 function readMeasured(reader: Reader, node: ast.Measured): Measured {
   const bays = new Map<number, MeasuredBay>();
+  const posts = new Map<number, MeasuredPost>();
+  const cuts: CutSlats[] = [];
   for (const statement of node.statements ?? []) {
-    const bay = readBay(reader, statement);
-    const earlier = bay && bays.get(bay.number);
-    if (earlier) twice(reader, statement, `bay ${bay.number}`, 'measured', earlier.origin);
-    else if (bay) bays.set(bay.number, bay);
+    switch (statement.$type) {
+      case 'MeasuredBay':
+        keepFirst(reader, bays, readBay(reader, statement), 'bay', statement);
+        break;
+      case 'MeasuredPost':
+        keepFirst(reader, posts, readPost(reader, statement), 'post', statement);
+        break;
+      case 'CutSlats':
+        cuts.push(...readCut(reader, statement));
+    }
   }
-  return { bays: [...bays.values()], origin: originOf(reader, node) };
+  return { bays: [...bays.values()], posts: [...posts.values()], cuts, origin: originOf(reader, node) };
 }
 
 function readBay(reader: Reader, node: ast.MeasuredBay): MeasuredBay | undefined {
-  const number = readNumber(reader, node, 'bay', MOST_NUMBERED);
+  const number = readNumber(reader, node, 'number', node.number, 'bay');
   const length = (of: ast.Length | undefined, what: string) => readLength(reader, of, { what });
   const planned = length(node.planned, 'planned');
-  const clear = length(node.clear, 'clear');
-  const top = length(node.top, 'top') ?? clear;
-  const bottom = length(node.bottom, 'bottom') ?? clear;
-  const middle = length(node.middle, 'middle');
-  if (number === undefined || !top || !bottom) return undefined;
-  if ((node.planned && !planned) || (node.middle && !middle)) return undefined;
+  const [top, bottom] = [length(node.top, 'top'), length(node.bottom, 'bottom')];
+  const middle = length(node.clear, 'clear') ?? length(node.middle, 'middle');
+  const ends = top && bottom && { top: top.value, bottom: bottom.value };
+  const at = middle?.value ?? (ends && Math.round((ends.top + ends.bottom) / 2));
+  if (number === undefined || at === undefined || (node.planned && !planned)) return undefined;
+  if ((node.middle && !middle) || (node.top && !ends)) return undefined;
   return {
     number,
     ...(planned ? { planned } : {}),
-    top: top.value,
-    middle: middle?.value ?? Math.round((top.value + bottom.value) / 2),
-    bottom: bottom.value,
+    middle: at,
+    ...(ends ? { ends } : {}),
     origin: originOf(reader, node),
   };
+}
+
+function readPost(reader: Reader, node: ast.MeasuredPost): MeasuredPost | undefined {
+  const number = readNumber(reader, node, 'number', node.number, 'post');
+  const by = readLength(reader, node.by, { what: 'leans', zero: true });
+  const over = readLength(reader, node.over, { what: 'in' });
+  if (number === undefined || !by || !over || !node.side) return undefined;
+  const slope = by.value / over.value;
+  if (slope <= MOST_LEAN)
+    return { number, slope: node.side === 'left' ? 0 - slope : slope, origin: originOf(reader, node) };
+  const [size, limit] = [by, { value: over.value * MOST_LEAN }].map(({ value }) =>
+    formatLength(value, reader.measure),
+  );
+  const args = { what: 'leans', size: size ?? '', reason: 'too-long' as const, limit: limit ?? '' };
+  tell(reader, 'impossible-size', originOf(reader, node), args);
+  return undefined;
+}
+
+function readCut(reader: Reader, node: ast.CutSlats): readonly CutSlats[] {
+  const bay = readNumber(reader, node, 'number', node.number, 'bay');
+  const first = readNumber(reader, node, 'first', node.first, 'course');
+  const last = node.last === undefined ? first : readNumber(reader, node, 'last', node.last, 'course');
+  const length = readLength(reader, node.length, { what: 'cut' });
+  if (bay === undefined || (node.length && !length)) return [];
+  if (node.first !== undefined && (first === undefined || last === undefined)) return [];
+  const courses =
+    first === undefined || last === undefined
+      ? undefined
+      : { first: Math.min(first, last), last: Math.max(first, last) };
+  return [
+    {
+      bay,
+      ...(courses ? { courses } : {}),
+      ...(length ? { length } : {}),
+      origin: originOf(reader, node),
+    },
+  ];
+}
+
+function keepFirst<T extends { readonly number: number; readonly origin: Origin }>(
+  reader: Reader,
+  kept: Map<number, T>,
+  one: T | undefined,
+  word: string,
+  node: ast.MeasuredStatement,
+): void {
+  if (!one) return;
+  const earlier = kept.get(one.number);
+  if (earlier) twice(reader, node, `${word} ${one.number}`, 'measured', earlier.origin);
+  else kept.set(one.number, one);
 }
 
 function twice(

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { CannotRun } from './usage.ts';
 
-const COMMANDS = ['check', 'draw', 'pieces', 'figures', 'takeoff', 'options', 'cut'] as const;
+const COMMANDS = ['check', 'draw', 'pieces', 'figures', 'recut', 'takeoff', 'options', 'cut'] as const;
 
 /** A command line understood. */
 export interface Request {

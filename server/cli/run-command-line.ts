@@ -5,6 +5,7 @@ import { draw } from './draw.ts';
 import { figures } from './figures.ts';
 import { options } from './options.ts';
 import { pieces } from './pieces.ts';
+import { recut } from './recut.ts';
 import { takeoff } from './takeoff.ts';
 import { CannotRun, USAGE } from './usage.ts';
 
@@ -38,6 +39,8 @@ export async function runCommandLine(
         return await takeoff(request, folder, terminal);
       case 'options':
         return await options(request, folder, terminal);
+      case 'recut':
+        return await recut(request, folder, terminal);
       case 'cut':
         return cut(request, folder, terminal);
     }

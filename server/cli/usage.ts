@@ -4,6 +4,7 @@ export const USAGE = `slatwright: slatted screens from text
   slatwright check FILE... [--json]           findings as file:line:column severity code message
   slatwright draw FILE... --out DIR           plans, each run and gate from both sides, sections
   slatwright pieces FILE... [--json | --csv]  every piece with what the saw needs
+  slatwright recut FILE... [--json]           where cut slats can go in bays as measured, and what is to cut
   slatwright figures FILE... [--json]         every calculation with its working and what it rests on
   slatwright takeoff FILE... [--json | --csv] [--seconds N] [--out DIR]
                                               what to buy, how to cut it, what it costs; tickets into DIR

@@ -162,7 +162,22 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
       "bay [1] planned [6'~1800 mm], top [6'~1800 mm], middle [6'~1800 mm], bottom [6'~1800 mm]",
       'clear from post to post at three heights of its slats, and what was planned then',
     ),
-    one('bay clear', "bay [1] clear [6'~1800 mm]", 'clear from post to post, the same from top to bottom'),
+    one('bay clear', "bay [1] clear [6'~1800 mm]", 'clear from post to post at the middle of its slats'),
+  ],
+  MeasuredPost: [
+    one(
+      'post leans',
+      `post [1] leans [left|right] [1/4"~6 mm] in [4'~1.2 m]`,
+      'how far a post is out of plumb',
+    ),
+  ],
+  CutSlats: [
+    one('cut', 'cut bay [1] courses [1] to [6]', 'slats that are cut already, to the plan'),
+    one(
+      'cut at',
+      "cut bay [1] courses [1] to [6] at [6'~1800 mm]",
+      'slats that are cut already, to a length',
+    ),
   ],
   Viewer: [
     one(

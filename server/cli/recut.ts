@@ -1,0 +1,71 @@
+import { type Recut, recutOf } from '../../language/figures/index.ts';
+import { formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
+import type { Request } from './arguments.ts';
+import { openFiles } from './open-files.ts';
+import { printable } from './printable.ts';
+import type { Terminal } from './run-command-line.ts';
+
+/** Of the JSON form; raised when a field changes its meaning. */
+const VERSION = 1;
+
+/** Tells where slats that are cut can go and which are still to cut; 1 when a run could not be worked out. */
+export async function recut({ files, format }: Request, folder: string, terminal: Terminal): Promise<number> {
+  const opened = await openFiles(files, folder);
+  const all = opened.files.flatMap(({ path, work: { job, layout } }) =>
+    layout.runs.flatMap((run) => {
+      const found = recutOf(run);
+      return found ? [{ path, measure: job.measure.value, found }] : [];
+    }),
+  );
+  if (format === 'json') {
+    const runs = all.map(({ path, found }) => asJson(path, found));
+    terminal.out(`${JSON.stringify({ version: VERSION, runs }, null, 2)}\n`);
+  } else if (all.length === 0)
+    terminal.out('No slat is said to be cut: `cut bay 1` in a measured block says so.\n');
+  else for (const { found, measure } of all) terminal.out(asText(found, measure));
+  let code = 0;
+  for (const { path, work } of opened.files) {
+    for (const run of work.job.runs) {
+      if (!('broken' in run)) continue;
+      code = 1;
+      terminal.error(`${path}: run ${run.name} cannot be worked out; check says why.\n`);
+    }
+  }
+  return code;
+}
+
+/** Lengths in millimeters. */
+function asJson(file: string, { run, labels, reused, toCut, leftOver }: Recut) {
+  const label = (key: string) => labels.get(key) ?? key;
+  return {
+    file,
+    run: run.spec.name,
+    reused: reused.map(({ piece, place, trim }) => ({
+      piece: label(piece.key),
+      cutTo: millimeters(piece.length),
+      place: label(place.key),
+      key: place.key,
+      length: millimeters(place.length),
+      trim: millimeters(trim),
+    })),
+    toCut: toCut.map(({ key, length }) => ({ place: label(key), key, length: millimeters(length) })),
+    leftOver: leftOver.map(({ key, length }) => ({ piece: label(key), cutTo: millimeters(length) })),
+  };
+}
+
+function asText({ run, labels, reused, toCut, leftOver }: Recut, measure: Measure): string {
+  const shown = (ticks: Ticks) => formatLength(ticks, measure);
+  const label = (key: string) => labels.get(key) ?? key;
+  const lines = [
+    `${run.spec.name}: ${reused.length + leftOver.length} slats are cut; ${reused.length} find a place, ${leftOver.length} are left over, ${toCut.length} are to cut.`,
+    ...reused.map(({ piece, place, trim }) => {
+      const where = piece.key === place.key ? 'stays' : `goes to ${label(place.key)}`;
+      return `  ${label(piece.key)} (${shown(piece.length)}) ${where}${trim === 0 ? '' : `: saw off ${shown(trim)}, to ${shown(place.length)}`}`;
+    }),
+    ...leftOver.map(({ key, length }) => `  ${label(key)} (${shown(length)}) is left over`),
+    ...toCut.map(({ key, length }) => `  ${label(key)}: cut to ${shown(length)}`),
+  ];
+  return `${lines.map(printable).join('\n')}\n\n`;
+}
+
+const millimeters = (ticks: Ticks): number => Math.round(toMm(ticks) * 1e6) / 1e6;
