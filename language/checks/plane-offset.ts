@@ -1,7 +1,7 @@
-import type { RunLayout } from '../layout/index.ts';
-import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
+import { type Layout, type RunLayout, spellName } from '../layout/index.ts';
+import { formatLength, inches, type Measure, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, Fix } from './finding.ts';
 import { bayBeside, meetingsOf } from './joints.ts';
 
 /** What is less is not seen. */
@@ -25,15 +25,15 @@ export const planeOffset: LimitedLayoutCheck = {
       `Use slats and posts of one thickness, or set one run back by ${a.step} or more.`,
   },
   check: (layout, job) =>
-    meetingsOf(layout).flatMap(({ first, second, turn }): Finding[] => {
-      const start = second.joints.start;
+    straightOn(layout).flatMap(({ first, second, off }): Finding[] => {
+      const limit = thresholdOf(job, planeOffset.kind);
       const [one, other] = [facesBeside(first, 'last'), facesBeside(second, 'first')];
-      if (turn !== 0 || !start || !one || !other) return [];
+      if (!one || !other) return [];
       const { value } = second.spec.infill.mounting;
       const face = value.kind === 'face' ? value.face : 'front';
       const side = face === 'front' ? 0 : 1;
-      const offset = Math.abs(one[side] - other[side] - start.corner.at[1]);
-      if (offset <= SEEN || offset >= thresholdOf(job, planeOffset.kind)) return [];
+      const offset = Math.abs(one[side] - other[side] - off);
+      if (offset <= SEEN || offset >= limit) return [];
       return [
         {
           code: 'plane-offset',
@@ -43,12 +43,56 @@ export const planeOffset: LimitedLayoutCheck = {
             second: second.spec.name,
             face,
             offset: formatLength(Math.round(offset), job.measure.value),
-            step: formatLength(thresholdOf(job, planeOffset.kind), job.measure.value),
+            step: formatLength(limit, job.measure.value),
           },
+          fixes: setBack(first, second, one[side] - other[side] + limit, job.measure.value),
         },
       ];
     }),
 };
+
+interface StraightOn {
+  readonly first: RunLayout;
+  readonly second: RunLayout;
+  /** Of the middle line of the second run from that of the first, toward the back. */
+  readonly off: number;
+}
+
+/** Runs in line with the one they come after, whether they share a post with it or have one of their own. */
+function straightOn(layout: Layout): readonly StraightOn[] {
+  const sharing = meetingsOf(layout).flatMap(({ first, second, turn }): StraightOn[] => {
+    const { start } = second.joints;
+    return turn === 0 && start ? [{ first, second, off: start.corner.at[1] }] : [];
+  });
+  const byName = new Map(layout.runs.map((run) => [run.spec.name, run]));
+  const stepping = layout.runs.flatMap((second): StraightOn[] => {
+    const { placement } = second.spec;
+    if (placement?.kind !== 'on') return [];
+    const first = byName.get(placement.run);
+    return first ? [{ first, second, off: placement.step?.value ?? 0 }] : [];
+  });
+  return [...sharing, ...stepping];
+}
+
+/** The second run a clear step back, where that says nothing against what it states itself. */
+function setBack(first: RunLayout, second: RunLayout, least: number, measure: Measure): readonly Fix[] {
+  const { placement, name } = second.spec;
+  if (!placement || placement.kind === 'at' || least <= 0) return [];
+  if (placement.kind === 'after' && placement.corner.origin.why === 'stated') return [];
+  const { uri, path } = placement.origin;
+  const space =
+    placement.kind === 'on' && placement.gap.origin.why === 'stated' ? placement.gap.value : undefined;
+  const on = space === undefined ? '' : `, ${spellLength(space, measure)} on`;
+  // Up to the next mark of the tape, so that what is written is no less.
+  const back = spellLength(Math.ceil(least / measure.step) * measure.step, measure);
+  const text = `after ${spellName(first.spec.name)}${on}, steps back ${back}`;
+  return [
+    {
+      title: `Set ${name} back by ${back}, with a post of its own`,
+      changes: [{ uri, path, place: 'replace', text }],
+    },
+  ];
+}
 
 /** Front and back of the slats next to the shared post. */
 function facesBeside(run: RunLayout, end: 'first' | 'last'): readonly [Ticks, Ticks] | undefined {

@@ -12,7 +12,7 @@ export {
   deckMembers,
   nearestMember,
 } from './deck-posts.ts';
-export { leastOverlap } from './fit/index.ts';
+export { leastOverlap, spellName } from './fit/index.ts';
 export { hashOf } from './hash.ts';
 export { createLayoutMemo, type LayoutMemo, layOutJob } from './job.ts';
 export type { Joints } from './joints.ts';

@@ -1,3 +1,4 @@
+import type { Placement } from '../model/index.ts';
 import { axesOf, type Flat } from './corner.ts';
 import type { Frame, RunLayout } from './layout.ts';
 
@@ -31,8 +32,7 @@ export function placesOf(runs: readonly RunLayout[]): ReadonlyMap<string, Frame>
       if (!place) return true;
       const { placement } = run.spec;
       const { start } = run.joints;
-      if (placement?.kind === 'on')
-        places.set(run.key, placeAfter(place, [first.spec.length.value + placement.gap.value, 0], 0));
+      if (placement?.kind === 'on') places.set(run.key, placeAfter(place, apart(first, placement), 0));
       else if (start) places.set(run.key, placeAfter(place, start.corner.at, start.turn));
       return false;
     });
@@ -45,6 +45,11 @@ export function placesOf(runs: readonly RunLayout[]): ReadonlyMap<string, Frame>
 /** The run it stands after, be it at that one's last post or with a space between. */
 function followedBy({ spec: { placement }, joints: { start } }: RunLayout): string | undefined {
   return placement?.kind === 'on' ? placement.run : start?.after;
+}
+
+/** Where a run with a post of its own begins, in the frame of the one it goes on from. */
+function apart({ spec }: RunLayout, { gap, step }: Extract<Placement, { kind: 'on' }>): Flat {
+  return [spec.length.value + gap.value, step?.value ?? 0];
 }
 
 function placeAfter(first: Frame, at: Flat, turn: number): Frame {

@@ -260,6 +260,8 @@ export type Placement =
       readonly kind: 'on';
       readonly run: string;
       readonly gap: Sourced<Ticks>;
+      /** Of the middle line of its posts from that of the first run's, positive toward the back. */
+      readonly step?: Sourced<Ticks>;
       readonly origin: Origin;
     }
   | {

@@ -23,7 +23,7 @@ export function readPlacement(
   const unclear = (at: ast.RunStatement, other: string, reason: 'both' | 'alone') =>
     tell(reader, 'placement-unclear', originOf(reader, at), { run: node.name, other, reason });
   if (placed && after) unclear(after, after.run?.$refText ?? '', 'both');
-  if (corner && (!after || placed || after.gap)) unclear(corner, '', 'alone');
+  if (corner && (!after || placed || after.gap || after.step)) unclear(corner, '', 'alone');
   const placement = placed
     ? readPlaced(reader, node, placed)
     : after && readAfter(reader, node, after, corner);
@@ -58,10 +58,7 @@ function readAfter(
     tell(reader, 'placement-unclear', originOf(reader, statement, 'run'), args);
     return undefined;
   }
-  if (statement.gap) {
-    const gap = readLength(reader, statement.gap, { what: 'space', zero: true });
-    return gap && { kind: 'on', run: other.name, gap, origin };
-  }
+  if (statement.gap || statement.step) return readApart(reader, node, statement, other.name);
   const inside = statement.of
     ? measuredAngle(reader, node, statement.of)
     : readAngle(reader, node, statement, statement.angle, SHARPEST_CORNER, 180, 'angle');
@@ -79,6 +76,25 @@ function readAfter(
       : assumed(reader, node, kind),
     origin,
   };
+}
+
+/** Straight on with a post of its own: a space on, a step off the line of the first run, or both. */
+function readApart(
+  reader: Reader,
+  node: ast.Run,
+  statement: ast.AfterStatement,
+  run: string,
+): Placement | undefined {
+  const origin = originOf(reader, statement);
+  const gap = statement.gap
+    ? readLength(reader, statement.gap, { what: 'space', zero: true })
+    : assumed(reader, node, 0);
+  if (!gap || !statement.step) return gap && { kind: 'on', run, gap, origin };
+  const { toward, value } = statement.step;
+  const step = readLength(reader, value, { what: 'step' });
+  if (!step) return undefined;
+  const off = toward === 'forward' ? { ...step, value: -step.value } : step;
+  return { kind: 'on', run, gap, step: off, origin };
 }
 
 /** The angle of a triangle along both runs and across, as a tape measures it. */

@@ -136,6 +136,11 @@ function postsLine({ spec: { deck }, embed }: RunLayout, measure: Measure): stri
 /** How it leaves the run it comes after, and what the saw is set to. */
 function cornerLines({ spec, joints, borrowed }: RunLayout): string[] {
   const { placement } = spec;
+  if (placement?.kind === 'on' && placement.step) {
+    const { value: step } = placement.step;
+    const off = `${formatLength(Math.abs(step), spec.measure)} ${step > 0 ? 'back' : 'forward'}`;
+    return [`goes straight on from ${placement.run}, ${off}, with a post of its own`];
+  }
   if (placement?.kind !== 'after' || !joints.start) return [];
   const { value: turn } = placement.turn;
   if (turn === 0) return [`goes straight on from ${placement.run}, whose last post it shares`];

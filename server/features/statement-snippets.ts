@@ -401,6 +401,11 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   ],
   AfterStatement: [
     one('after, on', 'after [], [3/4"~20 mm] on', 'straight on, a space between, with posts of its own'),
+    one(
+      'after, steps',
+      'after [], steps [back|forward] [6"~150 mm]',
+      'straight on in a plane of its own, from a post of its own',
+    ),
     one('after, turns', 'after [], turns [left|right], inside angle [90]°', 'from the end of another run'),
     one(
       'after, measured corner',

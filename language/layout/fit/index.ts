@@ -11,3 +11,4 @@ export { leastOverlap } from './habits.ts';
 export { type Laid, layOut, type Slot } from './lay-out.ts';
 export type { FitProblem, FitTarget, RepeatSlat, TrimBoard } from './problem.ts';
 export { MOST_SLATS } from './problem.ts';
+export { spellName } from './spell-name.ts';
