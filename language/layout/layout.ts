@@ -5,6 +5,7 @@ import type {
   NoHole,
   Origin,
   Problem,
+  Remedy,
   RunSpec,
   Sourced,
   TextChange,
@@ -138,7 +139,25 @@ export interface FitChoice {
   readonly gapChange: Ticks;
   /** Edits which, applied, build exactly this. Empty for what is built already. */
   readonly changes: readonly TextChange[];
+  /** What these edits state anew. Missing for what is built already. */
+  readonly restated?: Restated;
 }
+
+/** What the text would state of a fit and its ends instead: in place of all remedies, and of either end. */
+export interface Restated {
+  readonly remedies?: readonly RestatedRemedy[];
+  readonly bottom?: Ticks;
+  readonly height?: Ticks;
+}
+
+/** A remedy, a trim board by its name and width. */
+export type RestatedRemedy =
+  | Exclude<Remedy, { kind: 'trim' }>
+  | {
+      readonly kind: 'trim';
+      readonly board?: { readonly stock: string; readonly width: Ticks };
+      readonly edge: 'top' | 'bottom';
+    };
 
 export interface FitResult {
   /** Gate name, or undefined for the run's own bays. */

@@ -4,7 +4,7 @@ import { type Ask, asksOf, triedInOrder } from './asks.ts';
 import { changesFor } from './changes.ts';
 import { greatestCount } from './courses.ts';
 import type { Draft } from './draft.ts';
-import { edited, editsFor } from './edits.ts';
+import { edited, editsFor, restatedBy } from './edits.ts';
 import type { PatternFit } from './fit-pattern.ts';
 import { leastOverlap, usualBottom } from './habits.ts';
 import type { Laid, Slot } from './lay-out.ts';
@@ -172,7 +172,7 @@ function offers(problem: FitProblem, asks: readonly Ask[], chosen: Draft | undef
       const built = choose(edited(problem, each), each.asks ?? asks);
       return built && figuresOf(built) === figuresOf(draft);
     });
-    if (edit) found.push(choiceOf(draft, changesFor(problem, edit)));
+    if (edit) found.push({ ...choiceOf(draft, changesFor(problem, edit)), restated: restatedBy(edit) });
   }
   return found;
 }

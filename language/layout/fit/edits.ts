@@ -1,4 +1,5 @@
 import { ceilToStep, floorToStep, type Ticks } from '../../units/index.ts';
+import type { Restated } from '../layout.ts';
 import type { Ask } from './asks.ts';
 import type { Draft } from './draft.ts';
 import { type FitProblem, hasBand } from './problem.ts';
@@ -60,6 +61,15 @@ function gapsAround({ measure }: FitProblem, { gap }: Draft): Ask[] {
 function boardsNamed(problem: FitProblem, asks: readonly Ask[], stock: string) {
   const stated = asks.flatMap((ask) => (ask.kind === 'trim' && ask.board ? [ask.board] : []));
   return [...trimBoardsOf(problem), ...stated].filter((board) => board.stock === stock).slice(0, 1);
+}
+
+/** The same for those who lay the whole run out anew. */
+export function restatedBy({ asks, bottom, height }: Edit): Restated {
+  return {
+    ...(asks ? { remedies: asks } : {}),
+    ...(bottom === undefined ? {} : { bottom }),
+    ...(height === undefined ? {} : { height }),
+  };
 }
 
 /** The problem as it stands once the text is changed. */

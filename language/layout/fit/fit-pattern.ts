@@ -4,6 +4,7 @@ import { asksOf } from './asks.ts';
 import { choose } from './choose.ts';
 import { coursesOf, nominalCount } from './courses.ts';
 import type { Draft } from './draft.ts';
+import { restatedBy } from './edits.ts';
 import { offers } from './offers.ts';
 import { type FitProblem, isSound, usableSpace } from './problem.ts';
 
@@ -36,7 +37,10 @@ export function fitPattern(problem: FitProblem): PatternFit {
     ...(chosen ? { chosen: choiceOf(chosen, []) } : {}),
     leftover: count > 0 ? problem.space - courses.need(count) : problem.space,
     nominalCount: count,
-    choices: offers(courses, asks, chosen).map(({ draft, changes }) => choiceOf(draft, changes)),
+    choices: offers(courses, asks, chosen).map(({ draft, changes, edit }) => ({
+      ...choiceOf(draft, changes),
+      restated: restatedBy(edit),
+    })),
   };
 }
 

@@ -20,6 +20,7 @@ export const MOST_OFFERS = 8;
 export interface Offer {
   readonly draft: Draft;
   readonly changes: readonly TextChange[];
+  readonly edit: Edit;
 }
 
 /**
@@ -37,7 +38,7 @@ export function offers(courses: Courses, asks: readonly Ask[], chosen: Draft | u
     seen.add(figures);
     taken.set(draft.kind, number + 1);
     const edit = editsFor(courses.problem, asks, draft).find((each) => makes(courses, asks, each, draft));
-    if (edit) found.push({ draft, changes: changesFor(courses.problem, edit) });
+    if (edit) found.push({ draft, changes: changesFor(courses.problem, edit), edit });
   }
   return found;
 }
