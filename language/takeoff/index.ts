@@ -4,6 +4,7 @@
  * Lives here: counting, planning, adding up. Does not live here: geometry (layout/), judgment (checks/), pictures
  * of boards (drawing/).
  */
+export * from './better/index.ts';
 export type { BoardPlan, PlannedBoard } from './board-plan.ts';
 export * from './cutting/index.ts';
 export { demandOf, type StockDemand, type Wanted } from './demand.ts';
