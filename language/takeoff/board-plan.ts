@@ -59,7 +59,7 @@ export function searchBoards(demand: StockDemand, job: Job): BoardSearch {
   const kerf = job.saw.kerf?.value ?? KERF[system];
   const trim = job.saw.trim?.value ?? 0;
   const bought = stock.kind === 'rip' && stock.parent ? stock.parent : stock;
-  const strips = stock.kind === 'rip' && stock.parent ? stripsOf(stock, stock.parent, kerf) : 1;
+  const strips = stock.kind === 'rip' && stock.parent ? stripsOf(widestOf(demand), stock.parent, kerf) : 1;
   const about = { demand, bought, strips, kerf, trim };
   const hand = job.onHand.filter((one) => one.stock === stock.name);
   if (bought.lengths.length === 0 && hand.length === 0)
@@ -75,9 +75,16 @@ export function searchBoards(demand: StockDemand, job: Job): BoardSearch {
 
 const NOTHING = { boards: [], buy: new Map(), used: new Map(), proven: false, waste: 0 } as const;
 
+/** A fit may have made a strip wider than its stock states. */
+function widestOf({ wanted }: StockDemand): Ticks {
+  let widest = 0;
+  for (const { pieces } of wanted) for (const { cut } of pieces) widest = Math.max(widest, cut.width);
+  return widest;
+}
+
 /** As many as lie side by side with a cut between any two. */
-function stripsOf(strip: FlatStock, board: FlatStock, kerf: Ticks): number {
-  return Math.max(1, Math.floor((board.width.value + kerf) / (strip.width.value + kerf)));
+function stripsOf(width: Ticks, board: FlatStock, kerf: Ticks): number {
+  return Math.max(1, Math.floor((board.width.value + kerf) / (width + kerf)));
 }
 
 /** Without prices a length costs itself, in tenths of a millimeter. */

@@ -1,7 +1,20 @@
 import { parseArgs } from 'node:util';
 import { CannotRun } from './usage.ts';
 
-const COMMANDS = ['check', 'draw', 'pieces', 'figures', 'recut', 'takeoff', 'options', 'cut'] as const;
+const COMMANDS = [
+  'check',
+  'draw',
+  'pieces',
+  'figures',
+  'recut',
+  'takeoff',
+  'options',
+  'better',
+  'cut',
+] as const;
+
+/** Commands that seek as long as they are given. */
+const PLANNING: readonly string[] = ['cut', 'takeoff', 'options', 'better'];
 
 /** A command line understood. */
 export interface Request {
@@ -12,6 +25,8 @@ export interface Request {
   /** How long proofs are sought; and of cut what is to be least. */
   readonly seconds?: number;
   readonly by?: 'cost' | 'waste';
+  /** Of better: the run it is sought for; every run when left out. */
+  readonly run?: string;
 }
 
 /** Reads the words after `slatwright`; throws {@link CannotRun} with what to write instead. */
@@ -30,12 +45,14 @@ export function readArguments(words: readonly string[]): Request {
   if (known === 'draw' && !values.out) throw new CannotRun('draw needs --out DIR.');
   if (known !== 'draw' && known !== 'takeoff' && values.out)
     throw new CannotRun('--out belongs to draw, and to takeoff for its cut tickets.');
+  if (known !== 'better' && values.run !== undefined) throw new CannotRun('--run belongs to better.');
   if (known === 'cut' && files.length > 1) throw new CannotRun('cut takes one file.');
   return {
     command: known,
     files,
     format: values.json ? 'json' : values.csv ? 'csv' : 'text',
     ...(values.out ? { out: values.out } : {}),
+    ...(values.run === undefined ? {} : { run: values.run }),
     ...readCutOptions(known, values.seconds, values.by),
   };
 }
@@ -45,8 +62,8 @@ function readCutOptions(
   seconds: string | undefined,
   by: string | undefined,
 ): Pick<Request, 'seconds' | 'by'> {
-  const plans = command === 'cut' || command === 'takeoff' || command === 'options';
-  if (!plans && seconds !== undefined) throw new CannotRun('--seconds belongs to cut, takeoff and options.');
+  const plans = PLANNING.includes(command);
+  if (!plans && seconds !== undefined) throw new CannotRun(`--seconds belongs to ${PLANNING.join(', ')}.`);
   if (command !== 'cut' && by !== undefined) throw new CannotRun('--by belongs to cut.');
   const span = Number(seconds);
   if (seconds !== undefined && !(span >= 0 && span < 1e6))
@@ -66,6 +83,7 @@ function parsed(words: readonly string[]) {
         csv: { type: 'boolean' },
         out: { type: 'string' },
         seconds: { type: 'string' },
+        run: { type: 'string' },
         by: { type: 'string' },
         help: { type: 'boolean', short: 'h' },
       },

@@ -1,4 +1,5 @@
 import { readArguments } from './arguments.ts';
+import { better } from './better.ts';
 import { check } from './check.ts';
 import { cut } from './cut.ts';
 import { draw } from './draw.ts';
@@ -41,6 +42,8 @@ export async function runCommandLine(
         return await options(request, folder, terminal);
       case 'recut':
         return await recut(request, folder, terminal);
+      case 'better':
+        return await better(request, folder, terminal);
       case 'cut':
         return cut(request, folder, terminal);
     }

@@ -9,6 +9,8 @@ export const USAGE = `slatwright: slatted screens from text
   slatwright takeoff FILE... [--json | --csv] [--seconds N] [--out DIR]
                                               what to buy, how to cut it, what it costs; tickets into DIR
   slatwright options FILE... [--json]         the job's options side by side
+  slatwright better FILE... [--run NAME] [--json] [--seconds N]
+                                              choices for a run that no other beats in cost, waste, sight, evenness
   slatwright cut LIST [--json] [--seconds N] [--by cost | waste]
                                               boards and cuts for a plain list of lengths (JSON or CSV)
 

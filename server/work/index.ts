@@ -5,6 +5,7 @@
  * Lives here: the order of the stages and the keeping. Does not live here: the stages themselves
  * (language/), anything of Node: this runs in a worker too.
  */
+export { betterTask } from './better-task.ts';
 export { type Kept, WorkKeeper } from './keeper.ts';
 export { goodRuns, type LastGood, type ShownRuns, shownRuns, viewsOfShown } from './picture.ts';
 export { type PlacedFinding, placeFindings } from './place-findings.ts';

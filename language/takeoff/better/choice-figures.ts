@@ -41,7 +41,7 @@ export function figuresOf(run: RunLayout, layout: Layout, job: Job): ChoiceFigur
     ...material,
     seeThrough: seeThrough(run.openings, slats),
     seen: job.hides.flatMap((demand) => seenOf(demand, run, layout) ?? []),
-    uneven: unevenness(run),
+    uneven: unevennessOf(run),
   };
 }
 
@@ -91,7 +91,8 @@ function seenOf({ place, viewer, share }: HideDemand, run: RunLayout, layout: La
   return sight && { place: place.name, viewer: viewer.name, share: sight.seen, allowed: 1 - share.value };
 }
 
-function unevenness(run: RunLayout): Ticks {
+/** See `ChoiceFigures.uneven`. */
+export function unevennessOf(run: RunLayout): Ticks {
   const clears = run.bays.flatMap(({ gate, clear }) => (gate === undefined ? [clear] : []));
   const bays = clears.length > 0 ? Math.max(...clears) - Math.min(...clears) : 0;
   const widths = widthsOf(run);

@@ -12,5 +12,6 @@ export {
   type BetterChoice,
   type BetterSearch,
   type BetterTask,
+  builtBy,
   searchBetter,
 } from './search-better.ts';

@@ -1,14 +1,15 @@
 import {
   createLayoutMemo,
   type FitChoice,
+  hashOf,
   type Layout,
   layOutJob,
   type RunLayout,
   type TextChange,
 } from '../../layout/index.ts';
 import type { FillWays, Job, RunSpec } from '../../model/index.ts';
-import type { Measure } from '../../units/index.ts';
-import { type ChoiceFigures, figuresOf } from './choice-figures.ts';
+import type { Measure, Ticks } from '../../units/index.ts';
+import { type ChoiceFigures, figuresOf, unevennessOf } from './choice-figures.ts';
 import { type Scores, spreadOver, unbeaten } from './front.ts';
 import { keepsEnds, keepsGaps, refitted } from './restate.ts';
 import { type Variant, variantsOf } from './variants.ts';
@@ -32,6 +33,8 @@ export interface BetterChoice {
   readonly title: string;
   readonly changes: readonly TextChange[];
   readonly figures: ChoiceFigures;
+  /** The same for what is built alike, piece for piece. */
+  readonly built: string;
 }
 
 export interface Better {
@@ -99,23 +102,50 @@ function* search(task: BetterTask, state: { summary?: () => Better }): Generator
   if (!now) return;
   const told = count(task.told(base.run, job));
   const faults = faultsOf(base.layout);
+  const { step } = job.measure.value;
+  const standing = builtBy(base.run);
   const found: Tried[] = [
-    { title: 'as it stands', changes: [], figures: now, scores: scoresOf(now, now), now: true },
+    {
+      title: 'as it stands',
+      changes: [],
+      figures: now,
+      built: standing,
+      scores: scoresOf(now, now, step),
+      now: true,
+    },
   ];
-  const seen = new Set([shapeOf(base.run)]);
+  const seen = new Map<string, number | undefined>([[standing, undefined]]);
   let [tried, kept] = [1, 1];
   const most = task.most ?? MOST_TRIED;
   const weigh = (laid: Laid, changes: readonly TextChange[], says: readonly string[]): void => {
     tried++;
-    const shape = shapeOf(laid.run);
-    if (seen.has(shape)) return;
-    seen.add(shape);
+    const built = builtBy(laid.run);
+    if (seen.has(built)) {
+      // The same pieces by another way: kept by the name under which they are least out of the ordinary.
+      const at = seen.get(built);
+      const held = at === undefined ? undefined : found[at];
+      const uneven = unevennessOf(laid.run);
+      if (at === undefined || !held || uneven >= held.figures.uneven) return;
+      const figures = { ...held.figures, uneven };
+      const scores = scoresOf(figures, now, step);
+      found[at] = { title: says.join('; '), changes, figures, built, scores, now: false };
+      return;
+    }
+    seen.set(built, undefined);
     if (!closes(laid.run) || faultsOf(laid.layout) > faults) return;
     if (!addsNothing(task.told(laid.run, job), told)) return;
     const figures = figuresOf(laid.run, laid.layout, job);
     if (!figures || !keepsHidden(figures, now)) return;
     kept++;
-    found.push({ title: says.join('; '), changes, figures, scores: scoresOf(figures, now), now: false });
+    seen.set(built, found.length);
+    found.push({
+      title: says.join('; '),
+      changes,
+      figures,
+      built,
+      scores: scoresOf(figures, now, step),
+      now: false,
+    });
   };
   state.summary = (): Better => {
     const best = unbeaten(found, ({ scores }) => scores);
@@ -127,27 +157,36 @@ function* search(task: BetterTask, state: { summary?: () => Better }): Generator
     return {
       now,
       beaten: !best.some((one) => one.now),
-      choices: choices.map(({ title, changes, figures }) => ({ title, changes, figures })),
+      choices: choices.map(({ title, changes, figures, built }) => ({ title, changes, figures, built })),
       tried,
       kept,
     };
   };
   yield;
-  for (const variant of variantsOf(base.run, stated, fills, job)) {
-    if (tried >= most) break;
-    const laid: Laid | undefined = variant.spec === stated ? base : layOut(variant.spec);
-    if (!laid?.run.sound) continue;
-    if (laid !== base) weigh(laid, variant.changes, saidOf(variant, laid.run, task));
-    yield;
-    for (const choice of fitsToTry(laid.run, variant)) {
-      if (tried >= most) break;
-      const spec = refitted(variant.spec, choice);
-      const again = layOut(spec);
-      if (again?.run.sound) {
-        const says = [...variant.says, task.describe(choice, stated.measure)];
-        weigh(again, [...variant.changes, ...choice.changes], says);
-      }
+  // What takes fewer edits first; so what is built alike is kept by its plainest name.
+  const variants = variantsOf(base.run, stated, fills, job);
+  const edits = Math.max(...variants.map(({ changes }) => changes.length));
+  let open: { variant: Variant; choices: readonly FitChoice[] }[] = [];
+  for (let level = 0; level <= edits + 1; level++) {
+    const before = open;
+    open = [];
+    for (const variant of variants) {
+      if (variant.changes.length !== level) continue;
+      if (tried >= most) return;
+      const laid: Laid | undefined = variant.spec === stated ? base : layOut(variant.spec);
+      if (!laid?.run.sound) continue;
+      if (laid !== base) weigh(laid, variant.changes, saidOf(variant, laid.run, task));
+      open.push({ variant, choices: fitsToTry(laid.run, variant) });
       yield;
+    }
+    for (const { variant, choices } of before) {
+      for (const choice of choices) {
+        if (tried >= most) return;
+        const again = layOut(refitted(variant.spec, choice));
+        const says = [...variant.says, task.describe(choice, stated.measure)];
+        if (again?.run.sound) weigh(again, [...variant.changes, ...choice.changes], says);
+        yield;
+      }
     }
   }
 }
@@ -213,29 +252,25 @@ function keepsHidden({ seen }: ChoiceFigures, now: ChoiceFigures): boolean {
   return seen.every(({ share, allowed }, at) => share <= Math.max(allowed, now.seen[at]?.share ?? 0) + 1e-4);
 }
 
-/** Money where the run as it stands has a price, else length. */
+/** Money where the run as it stands has a price, else length; unevenness as a tape shows it. */
 function scoresOf(
   { cost, bought, waste, seeThrough, seen, uneven }: ChoiceFigures,
   now: ChoiceFigures,
+  step: Ticks,
 ): Scores {
   return [
     now.cost ? (cost?.minor ?? Infinity) : bought,
     rounded(waste),
     rounded(seeThrough),
     ...seen.map(({ share }) => rounded(share)),
-    uneven,
+    Math.round(uneven / step),
   ];
 }
 
 /** A tenth of a percent is no one's choice. */
 const rounded = (share: number): number => Math.round(share * 1000) / 1000;
 
-/** What is built, whatever put it there. */
-function shapeOf({ pieces }: RunLayout): string {
-  return pieces
-    .map(
-      ({ key, cut, solid }) =>
-        `${key}:${cut.stock}:${cut.longPoint}:${solid.vertices[0]?.join()}:${solid.vertices[6]?.join()}`,
-    )
-    .join('|');
+/** What is built, whatever put it there: the same for the same pieces in the same places. */
+export function builtBy({ pieces }: RunLayout): string {
+  return hashOf(pieces.map(({ key, cut, solid }) => [key, cut, solid.vertices]));
 }

@@ -1,0 +1,26 @@
+import type { LangiumDocument } from 'langium';
+import { checkRun, describeChoice, findingKind } from '../../language/checks/index.ts';
+import type { SlatFile, SlatSharedServices } from '../../language/grammar/index.ts';
+import type { RunLayout } from '../../language/layout/index.ts';
+import { fillWays, type Job } from '../../language/model/index.ts';
+import type { BetterTask } from '../../language/takeoff/index.ts';
+import { jobContext } from './work-out.ts';
+
+/** What a search for better choices of a run needs; undefined where the text does not fill that run. */
+export function betterTask(
+  shared: SlatSharedServices,
+  document: LangiumDocument,
+  job: Job,
+  run: string,
+): BetterTask | undefined {
+  const root = document.parseResult.value as SlatFile;
+  const fills = fillWays(root, jobContext(shared, document), job.measure.value, run);
+  return fills && { job, run, fills, told: warningsOf, describe: describeChoice };
+}
+
+/** No choice may add to the errors and warnings of a run; habits of the trade are for the builder to weigh. */
+function warningsOf(run: RunLayout, job: Job): readonly string[] {
+  return checkRun(run, job).flatMap(({ code }) =>
+    findingKind(code).severity === 'information' ? [] : [code],
+  );
+}
