@@ -83,8 +83,9 @@ it('offers edits that, once made, build the very figures that were offered', () 
   let made = 0;
   fc.assert(
     fc.property(anyProblem, (problem) => {
-      for (const { changes, ...offered } of fitPattern(problem).choices) {
+      for (const { changes, restated, ...offered } of fitPattern(problem).choices) {
         expect(changes.length).toBeGreaterThan(0);
+        expect(Object.keys(restated ?? {}).length).toBeGreaterThan(0);
         const after = withChanges(problem, changes);
         const built = fitPattern(after).chosen;
         const kind = built?.kind === 'as-drawn' ? offered.kind : built?.kind;
