@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { openJob } from '../../tests/jobs/index.ts';
 import { inches } from '../units/index.ts';
@@ -6,7 +7,13 @@ import { findOverlaps } from './overlap.ts';
 import type { Piece } from './piece.ts';
 import { findUnsupported } from './support.ts';
 
-const laid = async (mounting: string, measured: string, more = '', height = '50"'): Promise<RunLayout> => {
+const laid = async (
+  mounting: string,
+  measured: string,
+  more = '',
+  height = '50"',
+  sound = true,
+): Promise<RunLayout> => {
   const { layout } = await openJob(`job { measure inches to 1/16" }
 board slat { width 3-1/2"; thickness 3/4" }
 post stake { along 3-1/2"; through 3-1/2" }
@@ -29,7 +36,7 @@ measured bank {
 }
 `);
   const [run] = layout.runs;
-  if (!run?.sound) throw new Error(JSON.stringify(run?.problems));
+  if (!run || (sound && !run.sound)) throw new Error(JSON.stringify(run?.problems));
   return run;
 };
 
@@ -173,4 +180,29 @@ it('leaves what was measured of another plan out', async () => {
   expect(run.problems.map(({ code, args }) => [code, args.number, args.others])).toEqual([
     ['measured-elsewhere', 2, ''],
   ]);
+});
+
+it('lays out any measure without a number that is none', async () => {
+  const clear = fc.oneof(fc.integer({ min: 1, max: 9999 }), fc.integer({ min: 1560, max: 1620 }));
+  const mounting = fc.constantFrom('between posts', 'on front face', 'on both faces');
+  await fc.assert(
+    fc.asyncProperty(
+      clear,
+      clear,
+      clear,
+      mounting,
+      fc.boolean(),
+      async (top, middle, bottom, how, turned) => {
+        const measured = `bay 2 top ${top} mm, middle ${middle} mm, bottom ${bottom} mm; post 1 leans left 1/4" in 4'`;
+        const more = turned ? 'flip upright; rails bar; cleats nib' : '';
+        const run = await laid(how, measured, more, '50"', false);
+        const numbers = run.pieces.flatMap(({ solid, cut }) => [...solid.vertices.flat(), cut.longPoint]);
+        expect(numbers.every(Number.isFinite)).toBe(true);
+        const all = [...run.posts.map(({ from, to }) => to - from), ...run.bays.map((bay) => bay.clear)];
+        if (run.sound) expect(all.reduce((sum, one) => sum + one, 0)).toBe(run.spec.length.value);
+        else expect(run.problems.length).toBeGreaterThan(0);
+      },
+    ),
+    { numRuns: 40 },
+  );
 });

@@ -1,4 +1,5 @@
-import type { Piece, Vec3 } from '../../language/layout/index.ts';
+import { cutSlats } from '../../language/figures/index.ts';
+import type { Piece, RunLayout, Vec3 } from '../../language/layout/index.ts';
 import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
 import type { Request } from './arguments.ts';
 import { asCsv } from './csv.ts';
@@ -17,14 +18,13 @@ export async function pieces(
 ): Promise<number> {
   const opened = await openFiles(files, folder);
   const all = opened.files.flatMap(({ work }) =>
-    work.layout.runs.flatMap((run) =>
-      run.pieces.map((piece) => ({ piece, measure: work.job.measure.value })),
-    ),
+    work.layout.runs.flatMap((run) => {
+      const was = planOf(run);
+      return run.pieces.map((piece) => ({ piece, ...was(piece), measure: work.job.measure.value }));
+    }),
   );
   if (format === 'json') {
-    terminal.out(
-      `${JSON.stringify({ version: VERSION, pieces: all.map(({ piece }) => asJson(piece)) }, null, 2)}\n`,
-    );
+    terminal.out(`${JSON.stringify({ version: VERSION, pieces: all.map(asJson) }, null, 2)}\n`);
   } else {
     const rows = [HEADINGS, ...all.map(({ piece, measure }) => cells(piece, measure))];
     terminal.out(format === 'csv' ? asCsv(rows) : asTable(rows.map((row) => row.map(printable))));
@@ -40,8 +40,27 @@ export async function pieces(
   return code;
 }
 
+interface Planned {
+  readonly state: 'planned' | 'cut';
+  /** Long point as planned, where it is another as measured. */
+  readonly planned?: Ticks;
+}
+
+/** Which pieces of a run are said to be cut, and what was planned of them before it was measured. */
+function planOf(run: RunLayout): (piece: Piece) => Planned {
+  const cut = new Set(cutSlats(run).map(({ key }) => key));
+  const lengths = new Map(run.planned?.pieces.map((piece) => [piece.key, piece.cut.longPoint]));
+  return ({ key, cut: { longPoint } }) => {
+    const planned = lengths.get(key);
+    return {
+      state: cut.has(key) ? 'cut' : 'planned',
+      ...(planned === undefined || planned === longPoint ? {} : { planned }),
+    };
+  };
+}
+
 /** Lengths in millimeters, angles in degrees; `bounds` and `vertices` in the run's frame. */
-function asJson(piece: Piece) {
+function asJson({ piece, state, planned }: Planned & { readonly piece: Piece }) {
   const { cut, solid } = piece;
   return {
     label: piece.label,
@@ -56,6 +75,8 @@ function asJson(piece: Piece) {
     thickness: millimeters(cut.thickness),
     longPoint: millimeters(cut.longPoint),
     shortPoint: millimeters(cut.shortPoint),
+    state,
+    planned: planned === undefined ? null : millimeters(planned),
     ends: cut.ends.map(({ miter, bevel }) => ({ miter: angle(miter), bevel: angle(bevel) })),
     key: piece.key,
     bounds: bounds(solid.vertices),

@@ -35,6 +35,16 @@ it('tells where cut slats go, what is sawn off and what is to cut', async () => 
   ]);
 });
 
+it('lists pieces with what was planned of them', async () => {
+  const text = `${JOB}measured bank { bay 1 clear 58-1/2"; bay 2 clear 58"; cut bay 2 }\n`;
+  const { out } = await runHere(folderWith({ 'bank.slat': text }), 'pieces', 'bank.slat', '--json');
+  const { pieces } = JSON.parse(out) as { pieces: Record<string, unknown>[] };
+  expect(pieces.filter(({ role }) => role === 'slat')).toMatchObject([
+    { key: 'bank/b1/c01', state: 'planned', longPoint: 58.25 * 25.4, planned: 57.75 * 25.4 },
+    { key: 'bank/b2/c01', state: 'cut', longPoint: 57.75 * 25.4, planned: null },
+  ]);
+});
+
 it('says how to say that slats are cut', async () => {
   const { code, out } = await runHere(folderWith({ 'bank.slat': JOB }), 'recut', 'bank.slat');
   expect([code, out]).toEqual([0, expect.stringContaining('No slat is said to be cut')]);

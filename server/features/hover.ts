@@ -19,6 +19,7 @@ import { formatLength, IMPERIAL, type Measure } from '../../language/units/index
 import type { SlatServices } from '../services.ts';
 import { jobContext, type Kept } from '../work/index.ts';
 import { isFirstWord } from './grammar-phrases.ts';
+import { measuredLines } from './hover-measured.ts';
 import { fitLines, leavesLines, lengthLines, patternLines, runLines, stockLines } from './hover-text.ts';
 import { spanLines, type ToldWorking, workingsAt } from './hover-workings.ts';
 import { plain } from './plain-markdown.ts';
@@ -162,7 +163,11 @@ function ofStatement(leaf: CstNode, kept: Kept | undefined, measure: Measure): T
   const fills = leaf.astNode.$type === 'FillStatement' || leaf.astNode.$type === 'Fit';
   const fits = fills ? fitLines(fitsAt(leaf.astNode, kept?.runs ?? []), measure) : [];
   const workings = workingsAt(leaf.astNode, kept, measure);
-  const lines = [...about, ...fits];
+  const measured =
+    leaf.astNode.$type === 'MeasuredBay'
+      ? measuredLines(nodePath(leaf.astNode), kept?.runs ?? [], measure)
+      : [];
+  const lines = [...about, ...fits, ...measured];
   return lines.length + workings.length > 0 ? { title: word.value, lines, workings } : undefined;
 }
 
