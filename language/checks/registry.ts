@@ -5,6 +5,7 @@ import { boardTooLong } from './board-too-long.ts';
 import { braceFlat } from './brace-flat.ts';
 import { cornerLinesMiss } from './corner-lines-miss.ts';
 import { cornerNotSquare } from './corner-not-square.ts';
+import { deckPostMoment } from './deck-post-moment.ts';
 import { deckPostConnection, deckPostInJoist, deckPostUnbacked } from './deck-posts.ts';
 import type { JobCheck, LayoutCheck, RunCheck } from './define.ts';
 import { facesDiffer } from './faces-differ.ts';
@@ -42,6 +43,7 @@ import { embedShallow, embedUnderFormula, frostDeeper } from './post-depth.ts';
 import { postLeans } from './post-leans.ts';
 import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
 import { postBends, postBendsScreening } from './post-strength.ts';
+import { propertyLineCrossed, propertyLineNear } from './property-line.ts';
 import { ripTooThin } from './rip-too-thin.ts';
 import { slatBends, slatSags } from './slat-strength.ts';
 import { spanTooLong } from './span-too-long.ts';
@@ -73,6 +75,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   braceFlat,
   deckPostConnection,
   deckPostInJoist,
+  deckPostMoment,
   deckPostUnbacked,
   facesDiffer,
   clearanceHigh,
@@ -112,6 +115,8 @@ const LAYOUT_CHECKS: readonly LayoutCheck[] = [
   cornerNotSquare,
   planeOffset,
   placeSeen,
+  propertyLineCrossed,
+  propertyLineNear,
   sightUnclear,
 ];
 

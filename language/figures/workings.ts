@@ -10,6 +10,7 @@ import {
   privacy,
   slatFigures,
   windOn,
+  worstDeckPost,
 } from './workings/index.ts';
 
 /** A kind of calculation on one run. */
@@ -28,6 +29,7 @@ const RUN_CALCULATIONS: readonly RunCalculation[] = [
     ]),
   (run, job) => movements(run, job).map(({ working }) => working),
   (run, job) => postBendings(run, job).map(({ working }) => working),
+  (run, job) => workingIn(worstDeckPost(run, job)),
   (run, job) => workingIn(embedment(run, job)),
   (run, job) => workingIn(holesOf(run, job)),
   (run, job) => gateFigures(run, job).flatMap(({ workings }) => workings),

@@ -17,6 +17,7 @@ import {
   isOptionPattern,
   isParameter,
   isPattern,
+  isPropertyStatement,
   type Parameter,
 } from './generated/ast.ts';
 import type { SlatSharedServices } from './services.ts';
@@ -48,7 +49,12 @@ export class SlatScopeProvider extends DefaultScopeProvider {
       return parameters.length > 0 ? this.scopeOf(parameters, stock) : stock;
     }
     // What is measured, or gone on with, is this file's own work.
-    if (isMeasured(context.container) || isLinesStatement(context.container) || isAllElse(context.container))
+    if (
+      isMeasured(context.container) ||
+      isLinesStatement(context.container) ||
+      isAllElse(context.container) ||
+      isPropertyStatement(context.container)
+    )
       return this.own(type, context.container);
     return this.seen(type, context.container);
   }

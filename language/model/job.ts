@@ -378,6 +378,12 @@ export interface Measured {
   readonly origin: Origin;
 }
 
+/** A property line parallel to a run: how far off the middle of its posts, positive toward the back. */
+export interface PropertyLine {
+  readonly y: Ticks;
+  readonly origin: Origin;
+}
+
 /** Everything needed to lay out one run, and nothing else: the unit of remembering. */
 export interface RunSpec {
   readonly name: string;
@@ -426,6 +432,8 @@ export interface RunSpec {
   /** Where no part of a post's width may stand; how wide its hole is dug does not count. None when left out. */
   readonly noHoles?: readonly NoHole[];
   readonly measured?: Measured;
+  /** Property lines that the job says lie along it. */
+  readonly propertyLines?: readonly PropertyLine[];
   readonly measure: Measure;
 }
 

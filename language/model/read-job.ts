@@ -12,6 +12,7 @@ import { readAllMeasured, withMeasured } from './read-measured.ts';
 import { readNames } from './read-names.ts';
 import { readPattern } from './read-pattern.ts';
 import { readPrivacy } from './read-privacy.ts';
+import { withPropertyLines } from './read-property-lines.ts';
 import { readOnHand, readQuote, readSaw } from './read-quote.ts';
 import { readRules } from './read-rules.ts';
 import { readRun, tellGateRun } from './read-run.ts';
@@ -52,7 +53,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     return isStock(element) ? (readStock(reader, element) ?? []) : [];
   });
   tellCaps(reader);
-  const runs = readRuns(reader, later, site);
+  const runs = withPropertyLines(reader, node, readRuns(reader, later, site));
   const job = {
     uri: context.uri,
     origin: originOf(reader, node ?? root),

@@ -127,6 +127,13 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
       'an edge of a deck that a run stands on',
     ),
   ],
+  PropertyStatement: [
+    one(
+      'property line',
+      "property line [2'~600 mm] [behind|in front of] [run]",
+      'along a run, from the middle of its posts',
+    ),
+  ],
   AllElse: [one('all else as', 'all else as [run]', 'what is not stated here is as in another run')],
   LinesStatement: [one('lines as', 'lines as [run]', 'goes on with the slat lines of another run')],
   OnDeck: [one('on', 'on [deck], posts [outside rim|inside frame|to footing]', 'at the edge of a deck')],

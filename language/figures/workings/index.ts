@@ -1,5 +1,6 @@
 /** Calculations on a run's pieces, each with its working; and what checks need of them. */
 export { type DeckPost, type DeckPostFigures, deckPostFigures } from './deck-edge.ts';
+export { type DeckPostLoad, worstDeckPost } from './deck-posts.ts';
 export { type Embedded, embedment } from './embedment.ts';
 export { type GateFigures, gateFigures } from './gates.ts';
 export { type Holes, holesOf } from './holes.ts';
