@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { openJob } from '../../tests/jobs/index.ts';
-import { FIRST_RUN } from '../webview/page/notices.ts';
+import { FIRST_LOOK, FIRST_RUN } from '../webview/page/notices.ts';
 
 interface Snippet {
   readonly prefix: string;
@@ -44,4 +44,10 @@ it('what the empty preview tells one to write is drawn', async () => {
   const titles = views().map(({ title }) => title);
   expect(titles).toContain('Elevation of first, seen from front');
   for (const title of titles) expect(title).toContain('first');
+});
+
+it('what the preview tells one to write for a look is drawn from the eye', async () => {
+  const { views, findings } = await openJob(`${FIRST_RUN}\n${FIRST_LOOK}`);
+  expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+  expect(views().map(({ title }) => title)).toContainEqual(expect.stringMatching(/^seat as window sees it/));
 });

@@ -155,7 +155,7 @@ export function startApp(host: Host, body: HTMLElement): App {
       camera = cameraOf(shown);
       fits = undefined;
     }
-    page.notice(state.views.length === 0 ? 'empty' : 'none');
+    page.notice(state.views.length > 0 ? 'none' : shown === 'eye' ? 'nobody-looks' : 'empty');
     if (!camera) {
       camera = lookFirst();
       fits = camera ? 'first' : undefined;

@@ -28,6 +28,28 @@ export function emptyNotice(): HTMLElement[] {
   ];
 }
 
+/** Someone who looks, and what is to be hidden, for the run of `FIRST_RUN`. Kept true by a test. */
+export const FIRST_LOOK = `viewer window { at 6' along first, 12' behind    floor up 2' }
+
+place seat {
+  at 6' along first, 6' in front
+  width 5'    from 1' to 4' above ground
+}
+
+hide seat from window 90 %`;
+
+/** What to write when nobody looks at anything yet. */
+export function nobodyLooksNotice(): HTMLElement[] {
+  return [
+    element('h1', 'Nobody looks yet'),
+    element(
+      'p',
+      'Say where someone stands and what is to be hidden from them, and this shows the screen from their eye, with what is left to see of the place. For a start:',
+    ),
+    element('pre', FIRST_LOOK),
+  ];
+}
+
 /** Why there is no picture. */
 export function troubleNotice(text: string): HTMLElement[] {
   return [element('h1', 'No picture'), element('p', text)];

@@ -1,6 +1,6 @@
 import type { Shown } from '../../preview-protocol.ts';
 import { icon } from './icons.ts';
-import { emptyNotice, troubleNotice } from './notices.ts';
+import { emptyNotice, nobodyLooksNotice, troubleNotice } from './notices.ts';
 import { viewTabs } from './view-tabs.ts';
 
 export interface PageActions {
@@ -18,7 +18,7 @@ export interface Page {
   /** Marks which views are shown. */
   shows(shown: Shown): void;
   /** In place of a picture: how to begin, or what went wrong; `none` when there is a picture. */
-  notice(kind: 'none' | 'empty' | { readonly trouble: string }): void;
+  notice(kind: 'none' | 'empty' | 'nobody-looks' | { readonly trouble: string }): void;
 }
 
 export function makePage(parent: HTMLElement, drawing: SVGElement, actions: PageActions): Page {
@@ -63,7 +63,13 @@ export function makePage(parent: HTMLElement, drawing: SVGElement, actions: Page
       notice.hidden = kind === 'none';
       tools.hidden = kind !== 'none';
       notice.replaceChildren(
-        ...(kind === 'none' ? [] : kind === 'empty' ? emptyNotice() : troubleNotice(now)),
+        ...(kind === 'none'
+          ? []
+          : kind === 'empty'
+            ? emptyNotice()
+            : kind === 'nobody-looks'
+              ? nobodyLooksNotice()
+              : troubleNotice(now)),
       );
     },
   };
