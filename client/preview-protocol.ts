@@ -19,11 +19,11 @@ export interface Camera {
 /** What is shown: views of one kind, or all. */
 export type Shown = ViewKind | 'all';
 
-export const SHOWN: readonly Shown[] = ['front', 'back', 'plan', 'section', 'all'];
+export const SHOWN: readonly Shown[] = ['front', 'back', 'plan', 'section', 'eye', 'all'];
 
 /** Kinds of views to ask the server for. */
 export function kindsOf(shown: Shown): readonly ViewKind[] {
-  return shown === 'all' ? ['plan', 'front', 'back', 'section'] : [shown];
+  return shown === 'all' ? ['plan', 'front', 'back', 'section', 'eye'] : [shown];
 }
 
 export function isShown(value: unknown): value is Shown {

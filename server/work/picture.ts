@@ -41,7 +41,7 @@ export function viewsOfShown(
   kinds: readonly ViewKind[],
 ): readonly View[] {
   const keys = new Set([...stale].map((run) => run.key));
-  const views = viewsOf(runs, job.measure.value, kinds);
+  const views = viewsOf(runs, job.measure.value, kinds, job);
   return keys.size === 0
     ? views
     : views.map((view) =>

@@ -58,7 +58,7 @@ function opened(services: SlatCoreServices, document: LangiumDocument, memo: Lay
     document,
     ...work,
     findings: placeFindings(services, document, work),
-    views: () => viewsOf(work.layout.runs, work.job.measure.value),
+    views: () => viewsOf(work.layout.runs, work.job.measure.value, undefined, work.job),
     run: (name) => {
       const runs = work.layout.runs.filter((run) => name === undefined || run.spec.name === name);
       const [run] = runs;

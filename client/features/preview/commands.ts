@@ -31,6 +31,7 @@ export function registerPreviewCommands(panels: PanelManager, reveal: SourceReve
   store.add(commands.registerCommand('slatwright.showBack', show('back')));
   store.add(commands.registerCommand('slatwright.showPlan', show('plan')));
   store.add(commands.registerCommand('slatwright.showSection', show('section')));
+  store.add(commands.registerCommand('slatwright.showViewersView', show('eye')));
   store.add(commands.registerCommand('slatwright.showAllViews', show('all')));
   store.add(
     commands.registerCommand('slatwright.showSource', async () => {

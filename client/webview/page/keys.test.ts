@@ -14,8 +14,9 @@ it('zooms with plus and minus, with Control or without', () => {
 
 it('shows other views with their numbers', () => {
   expect(key('1')).toEqual({ kind: 'show', show: 'front' });
-  expect(key('5')).toEqual({ kind: 'show', show: 'all' });
-  expect(key('6')).toBeUndefined();
+  expect(key('5')).toEqual({ kind: 'show', show: 'eye' });
+  expect(key('6')).toEqual({ kind: 'show', show: 'all' });
+  expect(key('7')).toBeUndefined();
   expect(key('1', { ctrlKey: true })).toBeUndefined();
 });
 
