@@ -44,6 +44,11 @@ export interface BoardPlan {
 
 /** A saw cuts so much away unless the job says otherwise (common practice: 1/8 in, 3 mm). */
 const KERF = { imperial: inches(1 / 8), metric: mm(3) };
+/** What a cut takes away. */
+export function kerfOf({ saw, measure }: Job): Ticks {
+  return saw.kerf?.value ?? KERF[isMetric(measure.value) ? 'metric' : 'imperial'];
+}
+
 /** Shorter offcuts are waste (common practice: about a foot). */
 const LEAST_OFFCUT = { imperial: inches(12), metric: mm(300) };
 
@@ -56,7 +61,7 @@ export interface BoardSearch {
 export function searchBoards(demand: StockDemand, job: Job): BoardSearch {
   const { stock } = demand;
   const system = isMetric(job.measure.value) ? 'metric' : 'imperial';
-  const kerf = job.saw.kerf?.value ?? KERF[system];
+  const kerf = kerfOf(job);
   const trim = job.saw.trim?.value ?? 0;
   const bought = stock.kind === 'rip' && stock.parent ? stock.parent : stock;
   const strips = stock.kind === 'rip' && stock.parent ? stripsOf(widestOf(demand), stock.parent, kerf) : 1;
@@ -83,7 +88,7 @@ function widestOf({ wanted }: StockDemand): Ticks {
 }
 
 /** As many as lie side by side with a cut between any two. */
-function stripsOf(width: Ticks, board: FlatStock, kerf: Ticks): number {
+export function stripsOf(width: Ticks, board: FlatStock, kerf: Ticks): number {
   return Math.max(1, Math.floor((board.width.value + kerf) / (width + kerf)));
 }
 

@@ -10,5 +10,6 @@ export * from './cutting/index.ts';
 export { demandOf, type StockDemand, type Wanted } from './demand.ts';
 export { hardwareOf, type Item } from './hardware.ts';
 export { type OrderLine, orderOf } from './order.ts';
+export { type PartOf, type Pile, pileOf } from './pile.ts';
 export { type Price, type PriceLine, priceOf } from './price.ts';
 export { searchTakeoff, type Takeoff, type TakeoffSearch, takeoffOf } from './takeoff.ts';

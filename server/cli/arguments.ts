@@ -10,6 +10,7 @@ const COMMANDS = [
   'takeoff',
   'options',
   'better',
+  'pile',
   'cut',
 ] as const;
 

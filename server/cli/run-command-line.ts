@@ -6,6 +6,7 @@ import { draw } from './draw.ts';
 import { figures } from './figures.ts';
 import { options } from './options.ts';
 import { pieces } from './pieces.ts';
+import { pile } from './pile.ts';
 import { recut } from './recut.ts';
 import { takeoff } from './takeoff.ts';
 import { CannotRun, USAGE } from './usage.ts';
@@ -44,6 +45,8 @@ export async function runCommandLine(
         return await recut(request, folder, terminal);
       case 'better':
         return await better(request, folder, terminal);
+      case 'pile':
+        return await pile(request, folder, terminal);
       case 'cut':
         return cut(request, folder, terminal);
     }

@@ -11,6 +11,7 @@ export const USAGE = `slatwright: slatted screens from text
   slatwright options FILE... [--json]         the job's options side by side
   slatwright better FILE... [--run NAME] [--json] [--seconds N]
                                               choices for a run that no other beats in cost, waste, sight, evenness
+  slatwright pile FILE... [--json]            what the boards on hand still give of each run, by pattern
   slatwright cut LIST [--json] [--seconds N] [--by cost | waste]
                                               boards and cuts for a plain list of lengths (JSON or CSV)
 

@@ -7,6 +7,7 @@
  */
 export { type ChoiceFigures, figuresOf, type SeenShare } from './choice-figures.ts';
 export { beats, spreadOver, unbeaten } from './front.ts';
+export { refilled } from './restate.ts';
 export {
   type Better,
   type BetterChoice,
