@@ -8,6 +8,7 @@ import { cornerNotSquare } from './corner-not-square.ts';
 import { deckPostMoment } from './deck-post-moment.ts';
 import { deckPostConnection, deckPostInJoist, deckPostUnbacked } from './deck-posts.ts';
 import type { JobCheck, LayoutCheck, RunCheck } from './define.ts';
+import { nearUtility, noTicket, ticketShort } from './digging.ts';
 import { facesDiffer } from './faces-differ.ts';
 import type { Finding, FindingKind } from './finding.ts';
 import { gapCloses, gapGrows } from './gap-movement.ts';
@@ -45,6 +46,7 @@ import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
 import { postBends, postBendsScreening } from './post-strength.ts';
 import { propertyLineCrossed, propertyLineNear } from './property-line.ts';
 import { ripTooThin } from './rip-too-thin.ts';
+import { inSightTriangle } from './sight-triangle.ts';
 import { slatBends, slatSags } from './slat-strength.ts';
 import { spanTooLong } from './span-too-long.ts';
 import { checkDecisions, decisionKinds } from './stated-decisions.ts';
@@ -54,7 +56,7 @@ import { stepBreaksLines } from './step-breaks-lines.ts';
 import { textProblems } from './text-problems.ts';
 import { tooOpen } from './too-open.ts';
 
-const JOB_CHECKS: readonly JobCheck[] = [nominalSize];
+const JOB_CHECKS: readonly JobCheck[] = [nominalSize, noTicket, ticketShort];
 
 const RUN_CHECKS: readonly RunCheck[] = [
   guardUnjudged,
@@ -108,6 +110,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   hingesFew,
   hingePostBends,
   tooOpen,
+  nearUtility,
 ];
 
 const LAYOUT_CHECKS: readonly LayoutCheck[] = [
@@ -118,6 +121,7 @@ const LAYOUT_CHECKS: readonly LayoutCheck[] = [
   propertyLineCrossed,
   propertyLineNear,
   sightUnclear,
+  inSightTriangle,
 ];
 
 /** Every kind of finding there is: the one registry of code, severity, message and basis. */

@@ -290,6 +290,8 @@ export interface NoHole {
   readonly from: Ticks;
   readonly to: Ticks;
   readonly reason?: string;
+  /** A buried line that feeds others: work near it is by hand. */
+  readonly utility?: true;
   readonly origin: Origin;
 }
 
@@ -375,6 +377,21 @@ export interface Measured {
   readonly bays: readonly MeasuredBay[];
   readonly posts: readonly MeasuredPost[];
   readonly cuts: readonly CutSlats[];
+  readonly origin: Origin;
+}
+
+/** A corner to be looked across: its point on the plan, and the ends of its legs. */
+export interface SightTriangle {
+  readonly corners: readonly (readonly [east: number, north: number])[];
+  readonly origin: Origin;
+}
+
+/** The notice of digging; days counted from 1970-01-01. */
+export interface DigTicket {
+  readonly number: string;
+  readonly called: number;
+  readonly digging: number;
+  readonly until?: number;
   readonly origin: Origin;
 }
 
@@ -563,6 +580,8 @@ export interface Job {
   readonly uri: string;
   /** Sets of rules it chooses, by their names as in standards/; others are told and left out. */
   readonly rules: readonly Sourced<string>[];
+  readonly sightTriangles: readonly SightTriangle[];
+  readonly ticket?: DigTicket;
   /** ISO 4217; what a dollar sign stands for too. */
   readonly currency?: string;
   readonly saw: { readonly kerf?: Sourced<Ticks>; readonly trim?: Sourced<Ticks> };

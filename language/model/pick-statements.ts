@@ -14,6 +14,7 @@ const WORDS: Readonly<Record<string, string>> = {
   SoilStatement: 'soil',
   FrostStatement: 'frost',
   FittedStatement: 'fitted',
+  TicketStatement: 'ticket',
   SpeciesStatement: 'species',
   GradeStatement: 'grade',
   BendingStatement: 'bending',

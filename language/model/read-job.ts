@@ -10,6 +10,7 @@ import { readMaterial } from './read-material.ts';
 import { readMeasure } from './read-measure.ts';
 import { readAllMeasured, withMeasured } from './read-measured.ts';
 import { readNames } from './read-names.ts';
+import { readNotices } from './read-notices.ts';
 import { readPattern } from './read-pattern.ts';
 import { readPrivacy } from './read-privacy.ts';
 import { withPropertyLines } from './read-property-lines.ts';
@@ -64,6 +65,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     ...readDecisions(reader, node),
     ...readViews(reader, later),
     rules: readRules(reader, pick('RulesStatement')),
+    ...readNotices(reader, node, pick),
     ...(currency ? { currency } : {}),
     ...readSaw(reader, pick('SawStatement'), pick('SparesStatement')),
     quote: readQuote(

@@ -19,7 +19,8 @@ export function readNoHoles(reader: Reader, node: ast.Run): Pick<RunSpec, 'noHol
       return [];
     }
     const reason = statement.reason?.trim() ?? '';
-    return [{ from: from.value, to: to.value, ...(reason === '' ? {} : { reason }), origin }];
+    const line = statement.utility ? { utility: true as const } : {};
+    return [{ from: from.value, to: to.value, ...(reason === '' ? {} : { reason }), ...line, origin }];
   });
   return noHoles.length > 0 ? { noHoles } : {};
 }

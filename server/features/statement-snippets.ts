@@ -228,7 +228,7 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
   RulesStatement: [
     one(
       'rules',
-      'rules [us-model-codes|us-pool|canada-guards|australia-pool|england-fences]',
+      'rules [us-model-codes|us-pool|us-corner|us-digging|canada-guards|australia-pool|england-fences|germany-screens]',
       'rules of a place to hold the job against; none is in force unless chosen',
     ),
   ],
@@ -392,7 +392,26 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
     one('slope in steps', 'slope in steps', 'bays step down by whole pitches'),
   ],
   HeightLimit: [one('limit height', "limit height [6'~1.8 m]", 'above the lowest ground within each bay')],
+  SightTriangle: [
+    one(
+      'sight triangle',
+      "sight triangle at [0'~0 m], [0'~0 m], legs [25'~7.5 m] bearing [90°] and [25'~7.5 m] bearing [0°]",
+      'a corner of roads to be looked across',
+    ),
+  ],
+  TicketStatement: [
+    one(
+      'ticket',
+      'ticket "[NUMBER]", called "[2026-05-01]", digging "[2026-05-06]"',
+      'the notice given before digging; add `, until "2026-05-20"` for when it runs out',
+    ),
+  ],
   NoHole: [
+    one(
+      'utility',
+      'utility from [17\' 8"~5.4 m] to [20\' 2"~6.1 m] for "[gas]"',
+      'a buried line: no post there, and by hand beside it',
+    ),
     one(
       'no hole',
       'no hole from [17\' 8"~5.4 m] to [20\' 2"~6.1 m] for "[water pipe]"',

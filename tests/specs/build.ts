@@ -195,6 +195,7 @@ export function jobOf(runs: Job['runs']): Job {
     hides: [],
     options: [],
     rules: [],
+    sightTriangles: [],
     saw: {},
     quote: {
       tasks: [],

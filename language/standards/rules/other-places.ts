@@ -42,3 +42,17 @@ export const ENGLAND_FENCES: RuleSet = {
   edition: '2015',
   rules: { 'permit-needed': { value: mm(2000), ...secondary('GPDO 2015', 'Schedule 2, Part 2, Class A') } },
 };
+
+/** Screens for which no proof of stability is asked; states have 1.8 m to 2.0 m, and here is the lower. */
+export const GERMANY_SCREENS: RuleSet = {
+  id: 'germany-screens',
+  title: 'Screens without proof of stability',
+  place: 'Germany, by state',
+  edition: 'as states have it, 1.8 m to 2.0 m',
+  rules: {
+    'permit-needed': {
+      value: mm(1800),
+      ...secondary('guides to state building codes', 'proof of stability'),
+    },
+  },
+};

@@ -15,7 +15,10 @@ export type RuleName =
   | 'pool-climb-apart'
   | 'pool-climb-gap'
   | 'pool-latch'
-  | 'permit-needed';
+  | 'permit-needed'
+  | 'in-sight-triangle'
+  | 'sight-to'
+  | 'near-utility';
 
 /** A length that a rule sets. */
 export interface Rule extends Published {
