@@ -14,6 +14,7 @@ import type { Finding, FindingKind } from './finding.ts';
 import { gapCloses, gapGrows } from './gap-movement.ts';
 import { gapTooWide } from './gap-too-wide.ts';
 import { hingeGapSmall, latchGapSmall } from './gate-gaps.ts';
+import { gateNarrow } from './gate-narrow.ts';
 import { hingePostBends, hingesFew } from './gate-strength.ts';
 import { clearanceHigh, clearanceLow } from './ground-clearance.ts';
 import { guardClimbable, guardLow, guardOpening, guardUnjudged } from './guard.ts';
@@ -71,6 +72,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   poolGateOpens,
   poolLatch,
   permitNeeded,
+  gateNarrow,
   baysUnequal,
   linesLeftOver,
   boardTooLong,

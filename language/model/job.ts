@@ -219,6 +219,8 @@ export interface GateSpec {
   /** How many; as many as the leaf needs where nothing is said. */
   readonly hingeCount?: Sourced<number>;
   readonly opensTo?: Sourced<string>;
+  /** Where it is asked to be wide enough for a wheelchair. */
+  readonly accessible?: Origin;
   readonly hingeGap: Sourced<Ticks>;
   readonly latchGap: Sourced<Ticks>;
   /** The post it hangs on, and the other too where `latchPost` is left out. */

@@ -80,6 +80,7 @@ const WORDS: Readonly<Record<string, string>> = {
   HingeSide: 'hinges',
   OpensTo: 'opens to',
   HingeGap: 'hinge gap',
+  AccessibleGate: 'accessible',
   LatchGap: 'latch gap',
   FrameStatement: 'frame',
   GateRails: 'rails',

@@ -54,6 +54,7 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
   const rails = railsStatement && readLeafRails(reader, railsStatement);
   const infill = readGateInfill(reader, node, pick, within, hinges.value);
   const opensTo = pick('OpensTo');
+  const accessible = pick('AccessibleGate');
   if (!opening || !station || !hingeGap || !latchGap || !post || !frame || !infill) return undefined;
   if ((bottomStatement && !bottom) || (heightStatement && !height)) return undefined;
   if (leaves?.two && !pair) return undefined;
@@ -70,6 +71,7 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
     hinges,
     ...readHingeCount(reader, pick('HingeSide')),
     ...(opensTo?.side ? { opensTo: { value: opensTo.side, origin: originOf(reader, opensTo) } } : {}),
+    ...(accessible ? { accessible: originOf(reader, accessible) } : {}),
     hingeGap,
     latchGap,
     post,

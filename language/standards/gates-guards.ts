@@ -13,6 +13,13 @@ export const HINGE_PLACES: Readonly<Record<'fromTop' | 'fromBottom', PublishedVa
   fromBottom: valued(10, 'in', secondary('common practice', 'gate hinges')),
 };
 
+/** Clear width of a door or gate that stands open at a right angle, for a wheelchair, inches. */
+export const ACCESSIBLE_CLEAR: PublishedValue = valued(
+  32,
+  'in',
+  primary('ADA Standards', '404.2.3, which holds for gates too'),
+);
+
 /** Boards soaked weigh so many times what they do dry. */
 export const SOAKED: PublishedValue = valued(
   1.5,

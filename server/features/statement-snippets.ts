@@ -491,6 +491,7 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
     one('hinges on, count', 'hinges on [left|right], [3] hinges', 'and how many'),
   ],
   OpensTo: [one('opens to', 'opens to [garden]', 'the side the leaf travels toward')],
+  AccessibleGate: [one('accessible', 'accessible', 'asks it to be wide enough for a wheelchair')],
   HingeGap: [one('hinge gap', 'hinge gap [1/4"~6 mm]', 'beside the hinges')],
   LatchGap: [one('latch gap', 'latch gap [1/2"~12 mm]', 'beside the latch')],
   GatePosts: [

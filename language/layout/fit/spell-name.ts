@@ -8,7 +8,7 @@ const RESERVED = new Set(
     'see-through seen sides slats slope steps through to tops turns under use with ' +
     'accept and apart because before behind cap caps collars eye floor hide hipped place stiffeners threshold ' +
     'times viewer ' +
-    'all as battens deposit each measured extra hand hour kerf labor margin markup minutes money option overhead per price quote ' +
+    'accessible all as battens deposit each measured extra hand hour kerf labor margin markup minutes money option overhead per price quote ' +
     'saw rules spares task tax'
   ).split(' '),
 );
