@@ -19,7 +19,7 @@ export const boardTooLong: RunCheck = {
   },
   check: (run, job) => {
     const findings: Finding[] = [];
-    for (const [stock, longest] of stockOf(run)) {
+    for (const [stock, longest] of longestStock(run)) {
       const long = run.pieces.filter(
         (piece) => piece.cut.stock === stock.name && piece.cut.longPoint > longest,
       );
@@ -50,7 +50,7 @@ export const boardTooLong: RunCheck = {
 };
 
 /** Stock used in the run with the longest length it is sold in; stock without stated lengths is left out. */
-function stockOf(run: RunLayout): ReadonlyMap<Stock, Ticks> {
+export function longestStock(run: RunLayout): ReadonlyMap<Stock, Ticks> {
   const { spec } = run;
   const all: (Stock | undefined)[] = [
     spec.post.value,

@@ -1,13 +1,16 @@
 import { findOverlaps, type Layout, type RunLayout } from '../layout/index.ts';
 import type { Job, Problem } from '../model/index.ts';
 import { baysUnequal } from './bays-unequal.ts';
+import { boardOverfilled } from './board-overfilled.ts';
 import { boardTooLong } from './board-too-long.ts';
+import { boughtUnused } from './bought-unused.ts';
 import { braceFlat } from './brace-flat.ts';
 import { cornerLinesMiss } from './corner-lines-miss.ts';
 import { cornerNotSquare } from './corner-not-square.ts';
 import { deckPostMoment } from './deck-post-moment.ts';
 import { deckPostConnection, deckPostInJoist, deckPostUnbacked } from './deck-posts.ts';
 import type { JobCheck, LayoutCheck, RunCheck } from './define.ts';
+import { depositOverLimit } from './deposit-over-limit.ts';
 import { nearUtility, noTicket, ticketShort } from './digging.ts';
 import { facesDiffer } from './faces-differ.ts';
 import type { Finding, FindingKind } from './finding.ts';
@@ -24,6 +27,7 @@ import { impossibleGeometry } from './impossible-geometry.ts';
 import { jointUnsupported } from './joint-unsupported.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
 import { linesLeftOver } from './lines-left-over.ts';
+import { noPrice } from './no-price.ts';
 import { nominalSize } from './nominal-size.ts';
 import { notMeasured } from './not-measured.ts';
 import { opennessRelief } from './openness-relief.ts';
@@ -47,15 +51,19 @@ import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
 import { postBends, postBendsScreening } from './post-strength.ts';
 import { propertyLineCrossed, propertyLineNear } from './property-line.ts';
 import { ripTooThin } from './rip-too-thin.ts';
+import { screwShort, screwThrough } from './screw-length.ts';
 import { inSightTriangle } from './sight-triangle.ts';
 import { slatBends, slatSags } from './slat-strength.ts';
 import { spanTooLong } from './span-too-long.ts';
+import { sparesFew } from './spares-few.ts';
 import { checkDecisions, decisionKinds } from './stated-decisions.ts';
 import { fixesOf } from './stated-fixes.ts';
 import { statedProblems } from './stated-problems.ts';
 import { stepBreaksLines } from './step-breaks-lines.ts';
 import { textProblems } from './text-problems.ts';
 import { tooOpen } from './too-open.ts';
+import { treatedEnds } from './treated-ends.ts';
+import { wasteHigh } from './waste-high.ts';
 
 const JOB_CHECKS: readonly JobCheck[] = [nominalSize, noTicket, ticketShort];
 
@@ -76,6 +84,9 @@ const RUN_CHECKS: readonly RunCheck[] = [
   baysUnequal,
   linesLeftOver,
   boardTooLong,
+  boardOverfilled,
+  screwShort,
+  screwThrough,
   braceFlat,
   deckPostConnection,
   deckPostInJoist,
@@ -116,6 +127,12 @@ const RUN_CHECKS: readonly RunCheck[] = [
 ];
 
 const LAYOUT_CHECKS: readonly LayoutCheck[] = [
+  boughtUnused,
+  depositOverLimit,
+  noPrice,
+  sparesFew,
+  treatedEnds,
+  wasteHigh,
   cornerLinesMiss,
   cornerNotSquare,
   planeOffset,

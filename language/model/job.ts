@@ -39,6 +39,8 @@ export interface Material {
   readonly bending?: Sourced<number>;
   readonly stiffness?: Sourced<number>;
   readonly density?: Sourced<number>;
+  /** With preservative: its cut ends want sealing. */
+  readonly treated?: Sourced<true>;
   readonly origin: Origin;
 }
 
@@ -589,6 +591,10 @@ export interface Job {
   readonly saw: { readonly kerf?: Sourced<Ticks>; readonly trim?: Sourced<Ticks> };
   /** Share of boards bought besides those that are cut, 0 to 1. */
   readonly spares?: Sourced<number>;
+  /** No fewer spares than this of each section and length. */
+  readonly leastSpares?: number;
+  /** Length of all screws through slats. */
+  readonly screws?: Sourced<Ticks>;
   readonly quote: Quote;
   readonly onHand: readonly HandStock[];
   /** Names of the options it lays beside itself, each with where it is stated. */

@@ -28,6 +28,8 @@ const WORDS: Readonly<Record<string, string>> = {
   PoolStatement: 'pool',
   MoneyStatement: 'money',
   SawStatement: 'saw kerf',
+  ScrewsStatement: 'screws',
+  TreatedStatement: 'treated',
   SparesStatement: 'spares',
   WidthStatement: 'width',
   ThicknessStatement: 'thickness',

@@ -46,6 +46,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
   const limit = pick('HeightLimit');
   const heightLimit = readLength(reader, limit?.limit, { what: 'limit height' });
   const alike = pick('AlikeDemand');
+  const screws = readLength(reader, pick('ScrewsStatement')?.length, { what: 'screws' });
   const site = readSite(reader, pick);
   const stock: Job['stock'] = elements.flatMap((element) => {
     if (element.$type === 'Material') readMaterial(reader, element);
@@ -68,6 +69,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     ...readNotices(reader, node, pick),
     ...(currency ? { currency } : {}),
     ...readSaw(reader, pick('SawStatement'), pick('SparesStatement')),
+    ...(screws ? { screws } : {}),
     quote: readQuote(
       reader,
       elements.filter((element) => element.$type === 'Quote'),

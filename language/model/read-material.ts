@@ -21,6 +21,7 @@ export function readMaterial(reader: Reader, node: ast.Material): Material | und
       ? { value: word, origin: originOf(reader, at.node, at.property) }
       : assumed(reader, node, DEFAULT_MATERIAL);
   const species = readSpecies(reader, pick('SpeciesStatement'));
+  const treated = pick('TreatedStatement');
   const grade = readGrade(reader, pick('GradeStatement'));
   const values = {
     bending: readOwn(reader, pick('BendingStatement'), {
@@ -50,6 +51,7 @@ export function readMaterial(reader: Reader, node: ast.Material): Material | und
     ...(values.bending ? { bending: values.bending } : {}),
     ...(values.stiffness ? { stiffness: values.stiffness } : {}),
     ...(values.density ? { density: values.density } : {}),
+    ...(treated ? { treated: { value: true as const, origin: originOf(reader, treated) } } : {}),
     origin: originOf(reader, node),
   };
   reader.materials.set(node, material);

@@ -127,19 +127,37 @@ export function readOnHand(reader: Reader, nodes: readonly ast.OnHand[]): readon
   );
 }
 
+/** Share of spares; nothing where only the least of them is stated. Told where either cannot be. */
+function sparesOf(reader: Reader, node: ast.SparesStatement | undefined): number | undefined {
+  if (!node) return undefined;
+  const { percent = '0', least } = node;
+  if (least !== undefined && !(Number.isInteger(Number(least)) && Number(least) <= MOST_SPARES)) {
+    const reason = Number.isInteger(Number(least)) ? ('too-many' as const) : ('not-whole' as const);
+    const args = { what: 'spares', count: least, reason, least: 1, most: MOST_SPARES };
+    tell(reader, 'absurd-count', originOf(reader, node, 'least'), args);
+  }
+  if (Number(percent) <= 100) return Number(percent) / 100;
+  const args = { what: 'spares', size: percent, reason: 'over-100' as const, limit: '' };
+  tell(reader, 'impossible-size', originOf(reader, node, 'percent'), args);
+  return undefined;
+}
+
+/** Of each section and length; more is a slip of the pen. */
+const MOST_SPARES = 1_000;
+
 /** Kerf and trim of the saw, and spares, as the job states them. */
 export function readSaw(
   reader: Reader,
   saw: ast.SawStatement | undefined,
   spares: ast.SparesStatement | undefined,
-): Pick<Job, 'saw' | 'spares'> {
+): Pick<Job, 'saw' | 'spares' | 'leastSpares'> {
   const kerf = readLength(reader, saw?.kerf, { what: 'saw kerf', zero: true });
   const trim = readLength(reader, saw?.trim, { what: 'trim', zero: true });
-  const share = spares?.percent === undefined ? undefined : Number(spares.percent) / 100;
+  const share = sparesOf(reader, spares);
+  const least = Number(spares?.least ?? 0);
   return {
     saw: { ...(kerf ? { kerf } : {}), ...(trim ? { trim } : {}) },
-    ...(spares && share !== undefined && share <= 1
-      ? { spares: { value: share, origin: originOf(reader, spares) } }
-      : {}),
+    ...(spares && share !== undefined ? { spares: { value: share, origin: originOf(reader, spares) } } : {}),
+    ...(least > 0 && Number.isInteger(least) ? { leastSpares: least } : {}),
   };
 }

@@ -92,7 +92,21 @@ export function stripsOf(width: Ticks, board: FlatStock, kerf: Ticks): number {
   return Math.max(1, Math.floor((board.width.value + kerf) / (width + kerf)));
 }
 
-/** Without prices a length costs itself, in tenths of a millimeter. */
+/** What a board counts for: its price, or without prices its length in tenths of a millimeter. */
+function worthOf(bought: Stock, length: Ticks, priced: boolean): number {
+  return priced ? (bought.prices?.get(length)?.value.minor ?? 0) : Math.round(length / 800);
+}
+
+/**
+ * What whole boards cost at least when their strips, each at the price of a board, cost so much: that over the strips of
+ * a board; and where all boards cost the same, whole times that price.
+ */
+function wholeBoards(bound: number, strips: number, worths: ReadonlySet<number>): number {
+  const least = bound / strips - 1e-9;
+  const [only] = worths;
+  return worths.size === 1 && only ? Math.ceil(least / only) * only : Math.ceil(least);
+}
+
 function instanceOf(
   { wanted }: StockDemand,
   bought: Stock,
@@ -101,8 +115,7 @@ function instanceOf(
   trim: Ticks,
   priced: boolean,
 ): CutInstance {
-  const price = (length: Ticks) =>
-    priced ? (bought.prices?.get(length)?.value.minor ?? 0) : Math.round(length / 800);
+  const price = (length: Ticks) => worthOf(bought, length, priced);
   return {
     kerf,
     trim,
@@ -135,7 +148,9 @@ function planOf(
   const price = (length: Ticks) => bought.prices?.get(length)?.value;
   const currency = [...(bought.prices?.values() ?? [])][0]?.value.currency ?? '';
   const minor = [...buy].reduce((sum, [length, count]) => sum + count * (price(length)?.minor ?? 0), 0);
-  const bound = Math.ceil(plan.bound / strips - 1e-9);
+  const worths = new Set(bought.lengths.map(({ value }) => worthOf(bought, value, priced)));
+  const worth = [...buy].reduce((sum, [length, count]) => sum + count * worthOf(bought, length, priced), 0);
+  const bound = Math.min(worth, wholeBoards(plan.bound, strips, worths));
   const length = plan.boards.reduce((sum, board) => sum + board.length, 0);
   const kept = plan.boards.reduce((sum, { offcut }) => sum + (offcut >= leastOffcut ? offcut : 0), 0);
   const cut = demand.wanted.reduce((sum, one) => sum + one.length * one.pieces.length, 0);
@@ -144,8 +159,8 @@ function planOf(
     boards,
     buy,
     used,
-    ...(priced ? { cost: { minor, currency }, bound: { minor: Math.min(bound, minor), currency } } : {}),
-    proven: priced ? bound >= minor : plan.proven && strips === 1,
+    ...(priced ? { cost: { minor, currency }, bound: { minor: bound, currency } } : {}),
+    proven: bound >= worth,
     waste: length > 0 ? Math.max(0, (length - cut - kept) / length) : 0,
   };
 }

@@ -1,7 +1,18 @@
-import { holesOf } from '../figures/index.ts';
+import { gateFigures, holesOf } from '../figures/index.ts';
 import type { Layout, Piece, RunLayout } from '../layout/index.ts';
 import { isMetric, type Job } from '../model/index.ts';
-import { convert, inches, mm, type Ticks, toInches } from '../units/index.ts';
+import {
+  ceilToStep,
+  convert,
+  formatLength,
+  IMPERIAL,
+  inches,
+  METRIC,
+  mm,
+  type Ticks,
+  toInches,
+} from '../units/index.ts';
+import { demandOf } from './demand.ts';
 
 /** Something that is bought besides boards, counted from the pieces. */
 export interface Item {
@@ -30,17 +41,18 @@ export function hardwareOf(layout: Layout, job: Job): readonly Item[] {
   const runs = layout.runs.filter(({ sound }) => sound);
   const pieces = runs.flatMap((run) => run.pieces);
   return [
-    ...screws(runs, metric),
+    ...screws(runs, job, metric),
     ...concrete(runs, job, metric),
     ...counted(pieces, 'cap', 'cap', 'post caps', 'one a post'),
-    ...leaves(runs),
-    finish(pieces, metric),
+    ...leaves(runs, job),
+    ...sealer(layout, job),
+    finish(runs, metric),
   ].filter(({ net }) => net > 0);
 }
 
 /** Screws where slats lie on what holds them: at each crossing by the slat's width, as long as thrice its thickness. */
-function screws(runs: readonly RunLayout[], metric: boolean): readonly Item[] {
-  const byLength = new Map<number, number>();
+function screws(runs: readonly RunLayout[], job: Job, metric: boolean): readonly Item[] {
+  const byLength = new Map<Ticks, number>();
   for (const run of runs) {
     const byKey = new Map(run.pieces.map((piece) => [piece.key, piece]));
     for (const slat of run.pieces) {
@@ -50,7 +62,7 @@ function screws(runs: readonly RunLayout[], metric: boolean): readonly Item[] {
       const cleats = slat.supports.filter((key) => byKey.get(key)?.role === 'cleat').length;
       const others = slat.supports.length - cleats;
       const crossings = others + Math.ceil(cleats / 2);
-      const length = screwLength(slat.cut.thickness, metric);
+      const length = job.screws?.value ?? screwLength(slat.cut.thickness, metric);
       byLength.set(length, (byLength.get(length) ?? 0) + crossings * each);
     }
   }
@@ -58,19 +70,17 @@ function screws(runs: readonly RunLayout[], metric: boolean): readonly Item[] {
     .filter(([, net]) => net > 0)
     .map(([length, net]) => ({
       name: 'screw',
-      what: `screws ${metric ? `${length} mm` : `${length}"`} long`,
+      what: `screws ${formatLength(length, metric ? METRIC : { ...IMPERIAL, unit: 'inches' })} long`,
       net,
       count: Math.ceil(net * (1 + MORE_SCREWS)),
       unit: '',
-      rule: 'one a crossing for slats up to 2" (50 mm), two for wider, and a tenth more; as long as three thicknesses of the slat',
+      rule: 'one a crossing for slats up to 2" (50 mm), two for wider, and a tenth more; as long as stated, else as three thicknesses of the slat',
     }));
 }
 
 /** Twice the thickness goes into what holds it; up to the next quarter of an inch, or 5 mm. */
-function screwLength(thickness: Ticks, metric: boolean): number {
-  return metric
-    ? Math.ceil((3 * thickness) / mm(5) - 1e-9) * 5
-    : Math.ceil((3 * thickness) / inches(0.25) - 1e-9) / 4;
+function screwLength(thickness: Ticks, metric: boolean): Ticks {
+  return ceilToStep(3 * thickness, metric ? mm(5) : inches(0.25));
 }
 
 function concrete(runs: readonly RunLayout[], job: Job, metric: boolean): readonly Item[] {
@@ -115,9 +125,9 @@ function counted(
   return [{ name, what, net, count: net, unit: '', rule }];
 }
 
-function leaves(runs: readonly RunLayout[]): readonly Item[] {
-  const all = runs.flatMap((run) => run.leaves);
-  const hinges = all.reduce((sum, { spec }) => sum + (spec.hingeCount?.value ?? 2), 0);
+function leaves(runs: readonly RunLayout[], job: Job): readonly Item[] {
+  const all = runs.flatMap((run) => gateFigures(run, job));
+  const hinges = all.reduce((sum, one) => sum + (one.leaf.spec.hingeCount?.value ?? one.hinges), 0);
   return [
     {
       name: 'hinge',
@@ -125,17 +135,40 @@ function leaves(runs: readonly RunLayout[]): readonly Item[] {
       net: hinges,
       count: hinges,
       unit: '',
-      rule: 'as stated, else two a leaf',
+      rule: 'as stated, else two or three a leaf by its height, width and weight',
     },
     { name: 'latch', what: 'gate latches', net: all.length, count: all.length, unit: '', rule: 'one a leaf' },
   ];
 }
 
+/** Ends of treated pieces, each of which is cut. */
+export function treatedEnds(layout: Layout, job: Job): number {
+  return demandOf(layout, job).reduce(
+    (sum, { stock, count }) => sum + (stock.material?.treated ? 2 * count : 0),
+    0,
+  );
+}
+
+function sealer(layout: Layout, job: Job): readonly Item[] {
+  const ends = treatedEnds(layout, job);
+  if (ends === 0) return [];
+  const rule = `for ${ends} ends of treated pieces`;
+  return [{ name: 'sealer', what: 'sealer for cut ends', net: 1, count: 1, unit: 'can', rule }];
+}
+
+/** Square inches of faces and edges of a piece that are coated: its length times the girth of its section. */
+export function coatedOf({ role, cut }: Piece, { embed }: Pick<RunLayout, 'embed'>): number {
+  if (role === 'cap') return 0;
+  const length = role === 'post' ? Math.max(0, cut.longPoint - embed.value) : cut.longPoint;
+  return toInches(length) * 2 * toInches(cut.width + cut.thickness);
+}
+
 /** All faces and edges of every piece of wood above ground, once; posts without their feet. */
-function finish(pieces: readonly Piece[], metric: boolean): Item {
-  const area = pieces
-    .filter(({ role }) => role !== 'cap')
-    .reduce((sum, { cut }) => sum + toInches(cut.longPoint) * 2 * toInches(cut.width + cut.thickness), 0);
+function finish(runs: readonly RunLayout[], metric: boolean): Item {
+  const area = runs.reduce(
+    (sum, run) => sum + run.pieces.reduce((all, piece) => all + coatedOf(piece, run), 0),
+    0,
+  );
   const coated = metric ? convert({ value: area, unit: 'in2' }, 'm2') : area / 144;
   const net = coated / (metric ? COVERAGE.metric : COVERAGE.imperial);
   return {

@@ -34,13 +34,22 @@ export function orderOf(plans: readonly BoardPlan[], job: Job, metric: boolean):
 
 function lineOf(bought: Stock, length: Ticks, needed: number, job: Job, metric: boolean): OrderLine {
   const section = sectionOf(bought);
-  const spare = Math.ceil(needed * (job.spares?.value ?? 0) - 1e-9);
+  const spare = sparesFor(needed, job);
   const count = needed + spare;
   const run = count * (metric ? toMm(length) / 1000 : toInches(length) / 12);
   const volume = metric
     ? (run * toMm(section[0]) * toMm(section[1])) / 1e6
     : (run * calledInches(section[0]) * calledInches(section[1])) / 12;
   return { stock: bought.name, section, length, needed, spare, run, volume };
+}
+
+/** Spares of so many of one section and length: the share asked for, up to whole ones, and no fewer than the least. */
+export function sparesFor(
+  needed: number,
+  { spares, leastSpares = 0 }: Pick<Job, 'spares' | 'leastSpares'>,
+): number {
+  if (needed === 0) return 0;
+  return Math.max(leastSpares, Math.ceil(needed * (spares?.value ?? 0) - 1e-9));
 }
 
 function sectionOf(stock: Stock): readonly [Ticks, Ticks] {

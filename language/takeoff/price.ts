@@ -1,8 +1,9 @@
 import type { Layout } from '../layout/index.ts';
-import type { Job, Quote, TaskCount } from '../model/index.ts';
+import { isMetric, type Job, type Quote, type TaskCount } from '../model/index.ts';
 import type { Money } from '../units/index.ts';
 import type { BoardPlan } from './board-plan.ts';
 import type { Item } from './hardware.ts';
+import { orderOf } from './order.ts';
 
 /** A line of a price. Without a rate or a price it says what is missing, and counts for nothing. */
 export interface PriceLine {
@@ -42,8 +43,7 @@ export function priceOf(
 ): Price | undefined {
   const { quote } = job;
   const lines: PriceLine[] = [
-    ...plans.flatMap((plan) => boardLines(plan)),
-    ...plans.flatMap((plan) => spareLines(plan, job)),
+    ...boardLines(plans, job),
     ...items.map((item) => itemLine(item, quote)),
     ...laborLines(layout, plans, quote),
     ...quote.extras.map(({ what, count, price }) => ({
@@ -99,16 +99,17 @@ function currencyOf(job: Job, plans: readonly BoardPlan[]): string | undefined {
   return job.currency ?? stated.find((money) => money && money.currency !== '')?.currency;
 }
 
-function boardLines({ bought, buy }: BoardPlan): PriceLine[] {
-  return [...buy].map(([length, count]) => boardLine(bought, length, count, bought.name));
-}
-
-/** Boards bought besides those that are cut, of each length that is bought: the share asked for, up to whole ones. */
-function spareLines({ bought, buy }: BoardPlan, job: Job): PriceLine[] {
-  const share = job.spares?.value ?? 0;
-  if (share === 0) return [];
-  return [...buy].map(([length, count]) =>
-    boardLine(bought, length, Math.ceil(count * share - 1e-9), `${bought.name}, spare`),
+/** Boards as ordered, then those ordered besides. */
+function boardLines(plans: readonly BoardPlan[], job: Job): PriceLine[] {
+  const stocks = new Map(plans.map(({ bought }) => [bought.name, bought]));
+  const order = orderOf(plans, job, isMetric(job.measure.value));
+  return (['needed', 'spare'] as const).flatMap((which) =>
+    order.flatMap((line): PriceLine[] => {
+      const bought = stocks.get(line.stock);
+      if (!bought || line[which] === 0) return [];
+      const what = which === 'spare' ? `${line.stock}, spare` : line.stock;
+      return [boardLine(bought, line.length, line[which], what)];
+    }),
   );
 }
 

@@ -76,7 +76,7 @@ it('counts screws by crossing, and finish by all faces and edges', async () => {
   expect(takeoff.items.find(({ name }) => name === 'screw')).toMatchObject({
     net: 88,
     count: 97,
-    what: 'screws 2.25" long',
+    what: 'screws 2-1/4" long',
   });
   expect(takeoff.items.find(({ name }) => name === 'latch')).toBeUndefined();
 });

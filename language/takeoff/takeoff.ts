@@ -24,6 +24,9 @@ export interface TakeoffSearch {
   run(enough: () => boolean): void;
 }
 
+/** Stocks take turns of so many looks at the clock, so that a hard one does not keep the others waiting. */
+const TURN = 3;
+
 /** Begins a takeoff: a good plan of every stock at once, improved and proven by `run`. Pure. */
 export function searchTakeoff(layout: Layout, job: Job): TakeoffSearch {
   const items = hardwareOf(layout, job);
@@ -36,7 +39,16 @@ export function searchTakeoff(layout: Layout, job: Job): TakeoffSearch {
     },
     done: () => searches.every(isKnown),
     run: (enough) => {
-      for (const { search } of searches) search?.run(() => enough() || search.proven());
+      let over = enough();
+      while (!over && !searches.every(isKnown)) {
+        for (const { search } of searches.filter((one) => !isKnown(one))) {
+          let looks = 0;
+          search?.run(() => {
+            over ||= enough();
+            return over || search.proven() || ++looks > TURN;
+          });
+        }
+      }
     },
   };
 }

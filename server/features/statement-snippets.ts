@@ -301,7 +301,17 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
       'what a cut takes, and what is cut off each board first',
     ),
   ],
-  SparesStatement: [one('spares', 'spares [5] %', 'boards bought besides those that are cut')],
+  SparesStatement: [
+    one(
+      'spares',
+      'spares [5] %, at least [1]',
+      'boards bought besides those that are cut, of each section and length',
+    ),
+  ],
+  ScrewsStatement: [
+    one('screws', 'screws [2-1/2"~60 mm]', 'their length, where it is not to follow from the slats'),
+  ],
+  TreatedStatement: [one('treated', 'treated', 'with preservative; its cut ends want sealing')],
   MeasureStatement: [
     one('measure', 'measure [inches|feet|mm|cm|m] to [1/16"~1 mm]', 'the tape, and its finest mark'),
   ],
