@@ -2,7 +2,7 @@ import type { ParseResult } from 'langium';
 import { blockWord, code, misspelled, oneOf } from './expectations.ts';
 import type { BlockWords } from './grammar-words.ts';
 import { misreadMessage } from './misread-message.ts';
-import { nearNames } from './near-names.ts';
+import { editDistance, nearNames } from './near-names.ts';
 import type { Token } from './statement-ends.ts';
 import type { Reading, SyntaxWords } from './syntax-words.ts';
 import { TokenView } from './token-view.ts';
@@ -155,7 +155,9 @@ class Explanation implements Explained {
     const image = this.view.image(place);
     const near = this.near(place, this.starters());
     const homes = this.homesOf(word);
-    if (near) this.report(place, misspelled(image, near, type));
+    // A word that is at home elsewhere is a slip of the pen only where a single letter is wrong.
+    if (near && (!homes || editDistance(image, near, 1) === 1))
+      this.report(place, misspelled(image, near, type));
     else if (homes) this.report(place, `${code(word)} belongs in ${homes}, not in ${here}.`);
     else {
       const begin = oneOf([...this.starters()].map(code));

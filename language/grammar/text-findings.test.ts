@@ -33,8 +33,8 @@ it.each([
     'No stock named "a-3" here; did you mean "a-1" or "a-2"?',
   ],
   [
-    'board b { width wide }',
-    '"wide" is neither a length nor a parameter of a pattern here; write a length such as 5-1/2" or 140 mm.',
+    'board b { width broad }',
+    '"broad" is neither a length nor a parameter of a pattern here; write a length such as 5-1/2" or 140 mm.',
   ],
 ])('says of %j: %s', async (text, message) => {
   expect((await findings(text)).map((finding) => finding.message)).toEqual([message]);

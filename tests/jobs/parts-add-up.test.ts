@@ -39,7 +39,10 @@ describe.each(runs)('$name', ({ run }) => {
   });
 
   it('sets slats from edge to edge of every bay and leaf with the gap that was worked out', () => {
-    const filled = run.bays.filter((bay) => bay.gate === undefined || leafOf(run, bay));
+    // A pair of leaves has a test of its own: two fits, of which one may be the other's mirror image.
+    const filled = run.bays.filter(
+      (bay) => bay.gate === undefined || (leafOf(run, bay) && !leafOf(run, bay)?.spec.half),
+    );
     expect(filled.length).toBeGreaterThan(0);
     for (const bay of filled) {
       const fit = run.fits.find((one) => one.gate === bay.gate && one.bays.includes(bay.number));
@@ -49,7 +52,8 @@ describe.each(runs)('$name', ({ run }) => {
   });
 
   it('has the same lines in every level bay, and where the ground falls away more of them below', () => {
-    if (run.spec.infill.flip.upright) return;
+    // Bays that step with the ground step their lines.
+    if (run.spec.infill.flip.upright || run.spec.slope?.value === 'in-steps') return;
     const bays = run.bays.filter((bay) => bay.gate === undefined);
     const lines = bays.map((bay) => slatsOf(run, bay).map((slat) => [slat.course, ...extent(slat, 2)]));
     const shared = Math.min(...lines.map((own) => own.length));
