@@ -25,6 +25,7 @@ import { heightOverLimit } from './height-over-limit.ts';
 import { holeNarrow } from './hole-narrow.ts';
 import { impossibleGeometry } from './impossible-geometry.ts';
 import { jointUnsupported } from './joint-unsupported.ts';
+import { leafScrapes } from './leaf-scrapes.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
 import { linesLeftOver } from './lines-left-over.ts';
 import { noPrice } from './no-price.ts';
@@ -100,6 +101,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   hingeGapSmall,
   latchGapSmall,
   stepBreaksLines,
+  leafScrapes,
   leafTooWide,
   jointUnsupported,
   overlapSmall,

@@ -13,6 +13,7 @@ export { cutOffAngle, openShare, openShareAtAngle } from './openness.ts';
 export { cutSlats, type Recut, recutOf } from './recut.ts';
 export { seeThrough } from './see-through.ts';
 export * from './sight/index.ts';
+export { highestInSwing, type Swing, swingOf } from './swing-ground.ts';
 export { keepsWithin, type Working, type WorkingInput, type WorkingStep } from './working.ts';
 export { workingLines } from './working-lines.ts';
 export * from './workings/index.ts';

@@ -430,6 +430,11 @@ export interface RunSpec {
   readonly ground: Sourced<Ticks>;
   /** Levels of ground that is not level, in the order stated; between them it is straight, beyond them level. */
   readonly levels?: readonly GroundLevel[];
+  /**
+   * Rise of the ground across the run for one tick toward its back; negative where it falls that way. Level when left
+   * out. The levels along the run are those at the middle of its posts.
+   */
+  readonly across?: Sourced<number>;
   /** How the screen follows ground that is not level; to one level top when left out. */
   readonly slope?: Sourced<Slope>;
   /** Carries upright slats, at top and bottom of each bay. */

@@ -52,6 +52,7 @@ const WORDS: Readonly<Record<string, string>> = {
   HeightStatement: 'height',
   BottomStatement: 'bottom',
   GroundStatement: 'ground',
+  GroundAcross: 'ground across',
   SlopeStatement: 'slope',
   OnDeck: 'on',
   SurfaceStatement: 'surface',

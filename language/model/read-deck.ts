@@ -66,6 +66,7 @@ export function readOnDeck(
 ): Pick<RunSpec, 'ground'> {
   for (const [what, statement] of [
     ['ground', pick('GroundStatement')],
+    ['ground across', pick('GroundAcross')],
     ['slope', pick('SlopeStatement')],
   ] as const)
     if (statement)

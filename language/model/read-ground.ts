@@ -1,5 +1,7 @@
 import type * as ast from '../grammar/index.ts';
 import type { Ticks } from '../units/index.ts';
+import { DEFAULT_SIDE } from './defaults.ts';
+import { faceToward } from './faces.ts';
 import { groundLine } from './ground-line.ts';
 import type { GroundLevel, RunSpec, Sourced } from './job.ts';
 import type { Picked } from './pick-statements.ts';
@@ -36,6 +38,18 @@ export function readGround(
   if (levels.every(({ level }) => level === flat.value)) return { ground: flat, ...slope };
   const highest = Math.max(...groundLine({ ground: flat, levels, length }).map(({ z }) => z));
   return { ground: { value: highest, origin }, levels, ...slope };
+}
+
+/** How the ground slopes across the run, toward its back; nothing where it is not stated or cannot be read. */
+export function readAcross(reader: Reader, pick: Picked<ast.RunStatement>): Pick<RunSpec, 'across'> {
+  const statement = pick('GroundAcross');
+  const by = readLength(reader, statement?.by, { what: 'ground', zero: true });
+  const over = readLength(reader, statement?.over, { what: 'ground' });
+  if (!statement?.side || !by || !over) return {};
+  const front = faceToward(pick('SeenFrom')?.side ?? DEFAULT_SIDE, statement.side) === 'front';
+  const slope = by.value / over.value;
+  const value = front === (statement.way === 'rises') ? -slope : slope;
+  return { across: { value, origin: originOf(reader, statement) } };
 }
 
 function readDirected(

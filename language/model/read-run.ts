@@ -10,7 +10,7 @@ import { readDressing } from './read-dressing.ts';
 import { type ReadFill, readFill } from './read-fill.ts';
 import { readFlip } from './read-flip.ts';
 import { readGate } from './read-gate.ts';
-import { readGround } from './read-ground.ts';
+import { readAcross, readGround } from './read-ground.ts';
 import { readHole } from './read-hole.ts';
 import { readInfillFit, readMounting } from './read-infill.ts';
 import { readBand, readLength } from './read-length.ts';
@@ -118,7 +118,7 @@ function readOwn(
     height,
     bottom,
     ...ground,
-    ...(deck ? { deck } : {}),
+    ...(deck ? { deck } : readAcross(reader, pick)),
     ...(upright && rail ? { rail } : {}),
     infill,
     ...readDressing(reader, pick, infill),

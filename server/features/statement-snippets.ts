@@ -239,6 +239,13 @@ export const STATEMENT_SNIPPETS: Readonly<Record<string, readonly StatementSnipp
       'the ground falls away there, so that the run guards it',
     ),
   ],
+  GroundAcross: [
+    one(
+      'ground across',
+      'ground across [rises|falls] [2"~50 mm] in [3\'~1 m] toward [front|back]',
+      'how the ground slopes beside the run, for the arc of a gate',
+    ),
+  ],
   PoolStatement: [one('pool', 'pool [behind|in front]', "the run is part of a pool's barrier")],
   Option: [
     one(

@@ -7,7 +7,7 @@ const RESERVED = new Set(
     'move no none not of on opening opens over pattern placed post posts rail rails repeat rip run ' +
     'see-through seen sides slats slope steps through to tops turns under use with ' +
     'accept and apart because before behind cap caps collars eye floor hide hipped place stiffeners threshold ' +
-    'times viewer ' +
+    'times viewer across falls rises toward ' +
     'accessible all as battens deposit each measured extra hand hour kerf labor margin markup minutes money option overhead per price quote ' +
     'saw rules spares task tax'
   ).split(' '),
