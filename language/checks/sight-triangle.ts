@@ -22,7 +22,7 @@ export const inSightTriangle: LimitedLayoutCheck = {
     message: (a) =>
       a.height === ''
         ? `Run ${a.run} has no place on the plan, so no one knows whether it stands in this triangle. Give it one with \`placed at\` or \`after\`.`
-        : `${a.run} stands in the sight triangle with ${a.count} pieces, up to ${a.height} high; ${a.limit} is the most there (${a.by}). Move it, or lower it there. ${ASK}`,
+        : `Run ${a.run} stands in the sight triangle with ${a.count} pieces, up to ${a.height} high; ${a.limit} is the most there (${a.by}). Move it, or lower it there. ${ASK}`,
   },
   check: (layout, job) =>
     job.sightTriangles.flatMap((triangle) =>
