@@ -171,9 +171,13 @@ function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[]
   const own = run.posts.filter(({ key }) => !run.borrowed.some((post) => post.key === key));
   return [
     note('name', middleOfWidest(run), 3.4, run.spec.name, 10),
-    ...run.leaves.map((leaf) =>
-      note(`gate-${leaf.gate}`, (leaf.x0 + leaf.x1) / 2, 1.4, `gate ${leaf.gate}`, 12),
-    ),
+    // A pair is named once, in the middle of its opening.
+    ...run.leaves
+      .filter(({ spec }) => spec.half?.active !== false)
+      .map(({ gate, spec, x0, x1 }) => {
+        const middle = spec.half ? spec.station.value + spec.opening.value / 2 : (x0 + x1) / 2;
+        return note(`gate-${gate}`, middle, 1.4, `gate ${spec.half?.of ?? gate}`, 12);
+      }),
     ...own.map((post): Label => {
       const label = note(`post-${post.number}`, (post.from + post.to) / 2, 1.4, String(post.number), 30);
       return { ...label, kind: 'mark', turn: 0, anchor: 'middle' };

@@ -4,9 +4,9 @@
  * how many of the statements not touched by the damage come out as they went in, kind, text and path.
  *
  *   way                            cut off: mean   left out: mean   worst    cases with a loss
- *   line  (end of line, or `;`)    100.00 %        99.92 %          80.0 %   1.38 %
- *   mark  (`;` only)               100.00 %        99.89 %          80.0 %   2.26 %
- *   none  (by the words alone)     100.00 %        99.75 %          78.6 %   3.64 %
+ *   line  (end of line, or `;`)    100.00 %        99.86 %          80.0 %   1.94 %
+ *   mark  (`;` only)               100.00 %        99.83 %          80.0 %   2.83 %
+ *   none  (by the words alone)     100.00 %        99.66 %          78.6 %   4.55 %
  *
  * Again: npx node tests/recovery/print-recovery.ts
  *

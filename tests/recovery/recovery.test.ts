@@ -26,7 +26,7 @@ it('loses no more by ending statements at line ends than in the other ways', { t
     expect(line?.mean).toBeGreaterThanOrEqual(mark?.mean ?? 1);
     expect(line?.mean).toBeGreaterThanOrEqual(none?.mean ?? 1);
     expect(line?.mean).toBeGreaterThan(damage === 'prefix' ? 0.9999 : 0.997);
-    expect(line?.lossy).toBeLessThan(damage === 'prefix' ? 0.001 : 0.025);
+    expect(line?.lossy).toBeLessThan(damage === 'prefix' ? 0.001 : 0.035);
   }
 });
 
