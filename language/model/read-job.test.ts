@@ -15,6 +15,7 @@ it('works for an empty file and for a library without a job', async () => {
     site: {},
     thresholds: [],
     accepted: [],
+    sightTriangles: [],
     viewers: [],
     places: [],
     hides: [],
