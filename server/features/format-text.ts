@@ -76,7 +76,14 @@ function inLine(gap: string, before: Word, word: Word): string {
   if (marks !== '') return `${marks} `;
   if (before.kind === 'comment') return ' ';
   if (word.image === '°') return '';
-  if (word.image === ',' || word.image === ')' || word.image === '(' || before.image === '(') return '';
+  if (
+    word.image === ',' ||
+    word.image === ':' ||
+    word.image === ')' ||
+    word.image === '(' ||
+    before.image === '('
+  )
+    return '';
   if (word.begins && before.image !== '{') return APART;
   return ' ';
 }
