@@ -1,5 +1,6 @@
 import type { RunLayout } from '../layout/index.ts';
 import { type Job, lowestGround, type Origin } from '../model/index.ts';
+import { RULE_SETS } from '../standards/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import type { LimitedRunCheck, RunCheck } from './define.ts';
 import type { Finding } from './finding.ts';
@@ -28,6 +29,9 @@ function guarded(run: RunLayout, job: Job): { drop: Drop; rule: RuleInForce } | 
   return drop && rule && drop.value > rule.value ? { drop, rule } : undefined;
 }
 
+/** No rule set known here asks for a guard at less. */
+const LEAST_TRIGGER = Math.min(...RULE_SETS.flatMap(({ rules }) => rules['guard-drop']?.value ?? []));
+
 /** A drop with no rules chosen to hold it against. */
 export const guardUnjudged: RunCheck = {
   kind: {
@@ -40,7 +44,7 @@ export const guardUnjudged: RunCheck = {
   },
   check: (run, job) => {
     const drop = dropOf(run);
-    if (!drop || ruleOf(job, 'guard-drop')) return [];
+    if (!drop || drop.value <= LEAST_TRIGGER || ruleOf(job, 'guard-drop')) return [];
     return [
       {
         code: 'guard-unjudged',

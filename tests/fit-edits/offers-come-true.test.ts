@@ -8,7 +8,11 @@ const RANDOM_JOBS = 60;
 it.each(allJobs)(
   '$name: every remedy offered, written into the text, builds what it said',
   async ({ path }) => {
-    expect(await offersComeTrue(path, openAll().open)).not.toEqual([]);
+    const { open } = openAll();
+    // Where every pattern closes in one way only, as lines that follow another run do, nothing is offered.
+    const { layout } = await open(path);
+    const some = layout.runs.some(({ fits }) => fits.some(({ choices }) => choices.length > 0));
+    expect((await offersComeTrue(path, open)).length > 0).toBe(some);
   },
 );
 
