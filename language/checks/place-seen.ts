@@ -1,11 +1,8 @@
 import {
-  areaOf,
-  eyesOf,
   hidingGap,
+  type Look,
+  lookOf,
   neededTop,
-  type PlaceArea,
-  type Scene,
-  sceneOf,
   type Way,
   type WorstSight,
   worstSight,
@@ -53,47 +50,34 @@ export const sightUnclear: LayoutCheck = {
   check: (layout, job) =>
     job.hides.flatMap((demand): Finding[] => {
       const { viewer, place } = demand;
-      if (sceneOf(layout, runsOf(demand)) !== 'apart') return [];
+      if (lookOf(layout, viewer, place) !== 'apart') return [];
       const args = { viewer: viewer.name, place: place.name, first: viewer.at.run, second: place.at.run };
       return [{ code: 'sight-unclear', at: demand.origin, args }];
     }),
 };
 
-const runsOf = ({ viewer, place }: HideDemand): readonly string[] => [
-  viewer.at.run,
-  ...(viewer.to ? [viewer.to.run] : []),
-  place.at.run,
-];
-
-/** Findings of the latest look, by what it rested on: the text of the demand and every run as laid out. */
-const remembered = new WeakMap<
-  RunLayout,
-  Map<string, { runs: readonly RunLayout[]; found: readonly Finding[] }>
->();
+/** What is told of a look, by what is asked of it; looks are remembered, so this is too. */
+const remembered = new WeakMap<Look, Map<string, readonly Finding[]>>();
 
 function judged(layout: Layout, job: Job, demand: HideDemand): readonly Finding[] {
-  const [first] = layout.runs;
-  if (!first) return [];
-  const key = JSON.stringify([demand, job.measure.value, [...layout.places]]);
-  const held = remembered.get(first)?.get(key);
-  if (held && held.runs.length === layout.runs.length && held.runs.every((run, i) => run === layout.runs[i]))
-    return held.found;
-  const found = judge(layout, job, demand);
-  const table = remembered.get(first) ?? new Map();
-  table.set(key, { runs: layout.runs, found });
-  remembered.set(first, table);
+  const look = lookOf(layout, demand.viewer, demand.place);
+  if (look === undefined || look === 'apart') return [];
+  const key = JSON.stringify([demand.share, demand.origin, job.measure.value]);
+  const told = remembered.get(look) ?? new Map<string, readonly Finding[]>();
+  remembered.set(look, told);
+  const held = told.get(key);
+  if (held) return held;
+  const found = judge(look, job, demand);
+  told.set(key, found);
   return found;
 }
 
-function judge(layout: Layout, job: Job, demand: HideDemand): readonly Finding[] {
-  const scene = sceneOf(layout, runsOf(demand));
-  if (scene === undefined || scene === 'apart') return [];
+function judge(look: Look, job: Job, demand: HideDemand): readonly Finding[] {
+  const { scene, area, sight } = look;
   const { viewer, place, share } = demand;
-  const area = areaOf(scene, place);
-  const sight = area && worstSight(scene, area, eyesOf(scene, viewer));
   // A hundredth of a percent is no one's eye.
-  if (!area || !sight || sight.seen <= 1 - share.value + 1e-4) return [];
-  const narrower = gapThatHides(scene, area, demand, sight);
+  if (sight.seen <= 1 - share.value + 1e-4) return [];
+  const narrower = gapThatHides(look, demand);
   const over = sight.ways.over > 0.001 ? neededTop(scene, area, sight.eye) : undefined;
   const measure = job.measure.value;
   return [
@@ -146,10 +130,8 @@ function levelText(level: number, job: Job): string {
 
 /** Where most is seen through gaps, the gap that would hide enough, tried by laying out the run of the place or the viewer. */
 function gapThatHides(
-  scene: Scene,
-  area: PlaceArea,
+  { scene, area, sight: { ways, eye } }: Look,
   { viewer, place, share }: HideDemand,
-  { ways, eye }: WorstSight,
 ): { readonly gap: Ticks; readonly run: RunLayout } | undefined {
   // What is seen otherwise no gap can hide.
   if (ways.through < 0.001 || ways.over + ways.past + ways.under > 1 - share.value) return undefined;

@@ -1,15 +1,11 @@
 import {
-  areaOf,
   clipped,
-  eyesOf,
+  type Look,
+  lookOf,
   type PlaceArea,
-  type Scene,
   type Sight,
-  sceneOf,
   shadowOf,
   sightOn,
-  type WorstSight,
-  worstSight,
 } from '../figures/index.ts';
 import {
   type Piece,
@@ -40,28 +36,18 @@ export type Looks = Pick<Job, 'viewers' | 'places'>;
  */
 export function eyeViews(runs: readonly RunLayout[], { viewers, places }: Looks, measure: Measure): View[] {
   if (viewers.length === 0 || places.length === 0) return [];
-  const layout = { runs, joints: [], places: placesOnPlan(runs) };
+  const layout = { runs, places: placesOnPlan(runs) };
   return viewers.flatMap((viewer) =>
     places.flatMap((place) => {
-      const scene = sceneOf(layout, [viewer.at.run, ...(viewer.to ? [viewer.to.run] : []), place.at.run]);
-      if (scene === undefined || scene === 'apart') return [];
-      const area = areaOf(scene, place);
-      const sight = area && worstSight(scene, area, eyesOf(scene, viewer));
+      const look = lookOf(layout, viewer, place);
       // With no screen in the way there is nothing to look at.
-      if (!area || !sight || sight.ways.past > 0.9999) return [];
-      return [drawEye(scene, area, sight, viewer, place, measure)];
+      if (look === undefined || look === 'apart' || look.sight.ways.past > 0.9999) return [];
+      return [drawEye(look, viewer, place, measure)];
     }),
   );
 }
 
-function drawEye(
-  scene: Scene,
-  area: PlaceArea,
-  worst: WorstSight,
-  viewer: Viewer,
-  place: Place,
-  measure: Measure,
-): View {
+function drawEye({ scene, area, sight: worst }: Look, viewer: Viewer, place: Place, measure: Measure): View {
   const key = `%eye/${viewer.name}/${place.name}`;
   const sight = sightOn(area.plane, worst.eye);
   // The plane's x runs to the right for one who looks at it from the front of its run, and to the left from behind.

@@ -5,6 +5,7 @@
  */
 export { clipped, coveredArea, type Polygon, type Window } from './covered-area.ts';
 export { hidingGap } from './hiding-gap.ts';
+export { type Look, lookOf } from './look.ts';
 export { type NeededTop, neededTop } from './needed-top.ts';
 export {
   areaOf,

@@ -21,7 +21,10 @@ const ALONE: Frame = { origin: [0, 0, 0], bearing: 90 };
  * What stands between a viewer and a place. Undefined when a run they stand beside cannot be laid out, or, `apart`,
  * when they stand beside runs whose places to one another are not known.
  */
-export function sceneOf(layout: Layout, names: readonly string[]): Scene | 'apart' | undefined {
+export function sceneOf(
+  layout: Pick<Layout, 'runs' | 'places'>,
+  names: readonly string[],
+): Scene | 'apart' | undefined {
   const beside = new Set(names);
   const named = layout.runs.filter(({ spec }) => beside.has(spec.name));
   if (named.length < beside.size || named.some(({ sound }) => !sound)) return undefined;

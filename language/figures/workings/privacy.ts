@@ -1,7 +1,7 @@
 import type { Layout } from '../../layout/index.ts';
 import type { HideDemand, Job, Place, Viewer } from '../../model/index.ts';
 import type { Published } from '../../standards/index.ts';
-import { areaOf, eyesOf, neededTop, sceneOf, type Way, type WorstSight, worstSight } from '../sight/index.ts';
+import { lookOf, neededTop, type Way, type WorstSight } from '../sight/index.ts';
 import type { Working, WorkingStep } from '../working.ts';
 import { amount, fromOf, inchesOf, input, step } from './amounts.ts';
 
@@ -38,11 +38,9 @@ function ofPair(
   place: Place,
   demand: HideDemand | undefined,
 ): Working | undefined {
-  const scene = sceneOf(layout, [viewer.at.run, ...(viewer.to ? [viewer.to.run] : []), place.at.run]);
-  if (scene === undefined || scene === 'apart') return undefined;
-  const area = areaOf(scene, place);
-  const sight = area && worstSight(scene, area, eyesOf(scene, viewer));
-  if (!area || !sight) return undefined;
+  const look = lookOf(layout, viewer, place);
+  if (look === undefined || look === 'apart') return undefined;
+  const { scene, area, sight } = look;
   const top = sight.ways.over > 0 ? neededTop(scene, area, sight.eye) : undefined;
   const [x0, z0, x1, z1] = area.window;
   return {

@@ -1,4 +1,4 @@
-import { areaOf, eyesOf, sceneOf, seeThrough, worstSight } from '../../figures/index.ts';
+import { lookOf, seeThrough } from '../../figures/index.ts';
 import type { FitChoice, Layout, RunLayout } from '../../layout/index.ts';
 import type { FlatStock, HideDemand, Job } from '../../model/index.ts';
 import type { Money, Ticks } from '../../units/index.ts';
@@ -84,11 +84,9 @@ function materialOf(
 function seenOf({ place, viewer, share }: HideDemand, run: RunLayout, layout: Layout): SeenShare | undefined {
   const names = [place.at.run, viewer.at.run, ...(viewer.to ? [viewer.to.run] : [])];
   if (!names.includes(run.spec.name)) return undefined;
-  const scene = sceneOf(layout, names);
-  if (scene === undefined || scene === 'apart') return undefined;
-  const area = areaOf(scene, place);
-  const sight = area && worstSight(scene, area, eyesOf(scene, viewer));
-  return sight && { place: place.name, viewer: viewer.name, share: sight.seen, allowed: 1 - share.value };
+  const look = lookOf(layout, viewer, place);
+  if (look === undefined || look === 'apart') return undefined;
+  return { place: place.name, viewer: viewer.name, share: look.sight.seen, allowed: 1 - share.value };
 }
 
 /** See `ChoiceFigures.uneven`. */
