@@ -8,6 +8,7 @@ export { type Allotment, allotPieces, type CutPiece, type PlaceToFill, type Reus
 export { type BothFaces, bothFaces } from './both-faces.ts';
 export { clearSpan } from './clear-span.ts';
 export { type FaceOverlap, faceOverlap, seeThroughFrom } from './face-overlap.ts';
+export { bagsFor } from './formulas/index.ts';
 export { clearWhenOpen, handOf, leafDiagonal } from './leaf-swing.ts';
 export { cutOffAngle, openShare, openShareAtAngle } from './openness.ts';
 export { cutSlats, type Recut, recutOf } from './recut.ts';

@@ -1,4 +1,4 @@
-import { gateFigures, holesOf } from '../figures/index.ts';
+import { bagsFor, gateFigures, holesOf } from '../figures/index.ts';
 import type { Layout, Piece, RunLayout } from '../layout/index.ts';
 import { isMetric, type Job } from '../model/index.ts';
 import {
@@ -84,22 +84,19 @@ function screwLength(thickness: Ticks, metric: boolean): Ticks {
 }
 
 function concrete(runs: readonly RunLayout[], job: Job, metric: boolean): readonly Item[] {
-  let [cubic, gravel] = [0, 0];
-  for (const run of runs) {
-    const holes = holesOf(run, job);
-    if (!holes) continue;
-    cubic += holes.working.figure.value;
-    gravel += holes.working.steps.find(({ says }) => says.startsWith('gravel'))?.value?.value ?? 0;
-  }
-  // 60 lb bags give 0.45 cu ft; 108 bags of 20 kg a cubic meter (printed on bags).
-  const bags = metric ? convert({ value: cubic, unit: 'ft3' }, 'm3') * 108 : cubic / 0.45;
+  const all = runs.flatMap((run) => holesOf(run, job) ?? []);
+  const [first] = all;
+  if (!first) return [];
+  const cubic = all.reduce((sum, one) => sum + one.concrete, 0);
+  const gravel = all.reduce((sum, one) => sum + one.gravel, 0);
+  const bags = cubic / first.bag.yields;
   const stone = metric ? convert({ value: gravel, unit: 'ft3' }, 'm3') : gravel;
   return [
     {
       name: 'concrete',
-      what: `concrete, bags of ${metric ? '20 kg' : '60 lb'}`,
+      what: `concrete, bags of ${first.bag.name}`,
       net: bags,
-      count: Math.ceil(bags - 1e-9),
+      count: bagsFor(cubic, first.bag.yields),
       unit: 'bag',
       rule: 'holes less posts, a tenth more, rounded up once for the job',
     },

@@ -1,7 +1,7 @@
 import type { RunLayout } from '../../layout/index.ts';
 import { isMetric, type Job } from '../../model/index.ts';
 import { BAGS, CONCRETE_WASTE, COVER, HOLE_WIDTHS, METRIC_BAGS } from '../../standards/index.ts';
-import { type Ticks, toInches } from '../../units/index.ts';
+import { convert, type Ticks, toInches } from '../../units/index.ts';
 import { boxOf } from '../box.ts';
 import { bagsFor, coverOf, holeVolumes } from '../formulas/index.ts';
 import type { Working } from '../working.ts';
@@ -16,7 +16,25 @@ export interface Holes {
   /** The hole over the widest side of the largest post. */
   readonly times: number;
   readonly widest: Ticks;
+  /** In cubic feet: concrete with the allowance, and gravel. */
+  readonly concrete: number;
+  readonly gravel: number;
+  readonly bag: ConcreteBag;
   readonly working: Working;
+}
+
+/** A bag of concrete as it is sold where the job is measured: what it is called, and the cubic feet it yields. */
+export interface ConcreteBag {
+  readonly name: string;
+  readonly yields: number;
+}
+
+const SIXTY_POUNDS = BAGS.find(({ pounds }) => pounds === 60);
+
+function bagOf(job: Job): ConcreteBag {
+  return isMetric(job.measure.value)
+    ? { name: '20 kg', yields: convert({ value: 1 / METRIC_BAGS.value, unit: 'm3' }, 'ft3') }
+    : { name: '60 lb', yields: SIXTY_POUNDS?.yields ?? 0 };
 }
 
 /** Undefined where no hole is stated. */
@@ -25,9 +43,7 @@ export function holesOf(run: RunLayout, job: Job): Holes | undefined {
   const posts = run.pieces.filter(({ role }) => role === 'post');
   if (!hole || posts.length === 0 || heldByDeck(run)) return undefined;
   const metric = isMetric(job.measure.value);
-  const bag = metric
-    ? { name: '20 kg', yields: 35.3147 / METRIC_BAGS.value }
-    : { name: '60 lb', yields: BAGS[2]?.yields ?? 0.45 };
+  const bag = bagOf(job);
   const diameter = toInches(hole.diameter.value);
   let [concrete, gravel, byHole, cover, times, widest] = [
     0,
@@ -55,6 +71,9 @@ export function holesOf(run: RunLayout, job: Job): Holes | undefined {
     cover,
     times,
     widest,
+    concrete: ordered,
+    gravel,
+    bag,
     working: {
       code: 'holes',
       title: 'Concrete and gravel of the holes',
@@ -79,7 +98,7 @@ export function holesOf(run: RunLayout, job: Job): Holes | undefined {
         step('concrete around the corner of a post', amount(cover, 'in')),
       ],
       figure: amount(ordered, 'ft3'),
-      basis: [CONCRETE_WASTE, HOLE_WIDTHS, COVER, metric ? METRIC_BAGS : (BAGS[2] ?? METRIC_BAGS)],
+      basis: [CONCRETE_WASTE, HOLE_WIDTHS, COVER, metric || !SIXTY_POUNDS ? METRIC_BAGS : SIXTY_POUNDS],
       notes: [
         'Bags by the hole and by the job differ; order by the greater. Have buried lines marked before you dig.',
       ],
