@@ -4,7 +4,7 @@ import { RULE_SETS } from '../standards/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import type { LimitedRunCheck, RunCheck } from './define.ts';
 import type { Finding } from './finding.ts';
-import { CHOSEN_RULES, passes, type RuleInForce, ruleOf, ruleThreshold } from './rule-of.ts';
+import { CHOSEN_RULES, type RuleInForce, ruleOf, ruleThreshold } from './rule-of.ts';
 
 const ASK = 'Ask your local authority.';
 
@@ -106,10 +106,10 @@ export const guardOpening: LimitedRunCheck = {
       .sort((a, b) => b.size - a.size)[0];
     const under = run.bottom - lowestGround(run.groundLine, 0, run.spec.length.value);
     const found = [
-      ...(wide && passes(wide.size, ball.value)
+      ...(wide && wide.size >= ball.value
         ? [{ where: `an opening in bay ${wide.bay ?? ''}`, size: wide.size }]
         : []),
-      ...(passes(under, ball.value) ? [{ where: 'the gap under the slats', size: under }] : []),
+      ...(under >= ball.value ? [{ where: 'the gap under the slats', size: under }] : []),
     ];
     return found.slice(0, 1).map(({ where, size }) =>
       told('guard-opening', run, job, asked.drop, ball, {

@@ -3,7 +3,7 @@ import { facesOf, faceToward, type Job, lowestGround, type RunSpec } from '../mo
 import { formatLength, type Ticks } from '../units/index.ts';
 import type { LimitedRunCheck, RunCheck } from './define.ts';
 import type { Finding } from './finding.ts';
-import { CHOSEN_RULES, passes, type RuleInForce, ruleOf, ruleThreshold } from './rule-of.ts';
+import { CHOSEN_RULES, type RuleInForce, ruleOf, ruleThreshold } from './rule-of.ts';
 
 const ASK =
   'Ask your local authority: barriers of pools keep children alive, and their rules differ by place.';
@@ -92,7 +92,7 @@ export const poolOpening: LimitedRunCheck = {
       const wide = run.openings
         .map(({ x0, x1, z0, z1, bay }) => ({ bay: bay ?? 0, size: Math.min(x1 - x0, z1 - z0) }))
         .sort((a, b) => b.size - a.size)[0];
-      return wide && passes(wide.size, limit.value) ? { at: pool.origin, ...wide } : undefined;
+      return wide && wide.size >= limit.value ? { at: pool.origin, ...wide } : undefined;
     }),
 };
 

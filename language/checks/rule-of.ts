@@ -1,4 +1,4 @@
-import { isMetric, type Job } from '../model/index.ts';
+import type { Job } from '../model/index.ts';
 import { RULE_SETS, type RuleName } from '../standards/index.ts';
 import { inches, mm, type Ticks } from '../units/index.ts';
 import type { Basis, Threshold } from './finding.ts';
@@ -11,8 +11,8 @@ export interface RuleInForce {
 }
 
 /**
- * A rule by the sets a job chooses, the strictest by none: the first set that has it. The job's own threshold of that
- * name comes before all. Undefined where nothing puts it in force.
+ * A rule by the first of the sets a job chooses that has it; the job's own threshold of that name comes before all.
+ * Undefined where nothing puts it in force.
  */
 export function ruleOf(job: Job, name: RuleName): RuleInForce | undefined {
   const stated = job.thresholds.find(({ code, is }) => code === name && is === 'length');
@@ -36,9 +36,3 @@ export const CHOSEN_RULES: Basis = {
 export function ruleThreshold(imperial: number, metric: number, says: string): Threshold {
   return { is: 'length', imperial: inches(imperial), metric: mm(metric), says };
 }
-
-/** Just smaller than what may not pass. */
-export const passes = (size: Ticks, sphere: Ticks): boolean => size >= sphere;
-
-export const systemOf = (job: Job): 'metric' | 'imperial' =>
-  isMetric(job.measure.value) ? 'metric' : 'imperial';

@@ -1,5 +1,3 @@
-import type { Silhouette } from './project.ts';
-
 /** Rounded to a hundredth of a millimeter, as every number on a sheet is. */
 export function hundredth(mm: number): number {
   const rounded = Math.round(mm * 100) / 100;
@@ -20,11 +18,6 @@ export function outlinePath(outline: readonly number[]): string {
     path += `${i === 0 ? 'M' : 'L'}${hundredth(outline[i] as number)} ${hundredth(outline[i + 1] as number)}`;
   }
   return path === '' ? '' : `${path}Z`;
-}
-
-/** Closed path of a silhouette. */
-export function silhouettePath(seen: Silhouette): string {
-  return seen.outline ? outlinePath(seen.outline) : rectPath(seen.x0, seen.y0, seen.x1, seen.y1);
 }
 
 /** A straight stroke. */

@@ -14,6 +14,7 @@ import {
   writeSvg,
 } from '../../language/drawing/index.ts';
 import type { Request } from './arguments.ts';
+import { tellBrokenRuns } from './broken-runs.ts';
 import { type OpenFile, openFiles } from './open-files.ts';
 import type { Terminal } from './run-command-line.ts';
 import { CannotRun } from './usage.ts';
@@ -23,7 +24,6 @@ export async function draw({ files, out }: Request, folder: string, terminal: Te
   const opened = await openFiles(files, folder);
   const target = resolve(folder, out ?? '.');
   const taken = new Set<string>();
-  let broken = 0;
   try {
     mkdirSync(target, { recursive: true });
     for (const file of opened.files) {
@@ -32,18 +32,13 @@ export async function draw({ files, out }: Request, folder: string, terminal: Te
         writeFileSync(join(target, name), writeSvg(view));
         terminal.out(`${join(out ?? '.', name)}\n`);
       }
-      for (const run of file.work.job.runs) {
-        if (!('broken' in run)) continue;
-        broken++;
-        terminal.error(`${file.path}: run ${run.name} cannot be worked out; check says why.\n`);
-      }
     }
   } catch (error) {
     throw new CannotRun(
       `${out} cannot be written: ${error instanceof Error ? error.message : String(error)}`,
     );
   }
-  return broken > 0 ? 1 : 0;
+  return tellBrokenRuns(opened.files, terminal) > 0 ? 1 : 0;
 }
 
 function viewsOf({ work }: OpenFile): View[] {

@@ -2,6 +2,7 @@ import { keepsWithin, type Working, workingLines, workingsOf } from '../../langu
 import { isMetric, type Job } from '../../language/model/index.ts';
 import { type Amount, inSystem, type System } from '../../language/units/index.ts';
 import type { Request } from './arguments.ts';
+import { tellBrokenRuns } from './broken-runs.ts';
 import { openFiles } from './open-files.ts';
 import { printable } from './printable.ts';
 import type { Terminal } from './run-command-line.ts';
@@ -31,15 +32,7 @@ export async function figures(
       'Worked out, and no more than that: ask your local authority, and someone licensed to judge it.\n',
     );
   }
-  let code = 0;
-  for (const { path, work } of opened.files) {
-    for (const run of work.job.runs) {
-      if (!('broken' in run)) continue;
-      code = 1;
-      terminal.error(`${path}: run ${run.name} cannot be worked out; check says why.\n`);
-    }
-  }
-  return code;
+  return tellBrokenRuns(opened.files, terminal) > 0 ? 1 : 0;
 }
 
 const systemOf = (job: Job): System => (isMetric(job.measure.value) ? 'metric' : 'imperial');

@@ -2,6 +2,7 @@ import { cutSlats } from '../../language/figures/index.ts';
 import type { Piece, RunLayout, Vec3 } from '../../language/layout/index.ts';
 import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
 import type { Request } from './arguments.ts';
+import { tellBrokenRuns } from './broken-runs.ts';
 import { asCsv } from './csv.ts';
 import { openFiles } from './open-files.ts';
 import { printable } from './printable.ts';
@@ -29,15 +30,7 @@ export async function pieces(
     const rows = [HEADINGS, ...all.map(({ piece, measure }) => cells(piece, measure))];
     terminal.out(format === 'csv' ? asCsv(rows) : asTable(rows.map((row) => row.map(printable))));
   }
-  let code = 0;
-  for (const { path, work } of opened.files) {
-    for (const run of work.job.runs) {
-      if (!('broken' in run)) continue;
-      code = 1;
-      terminal.error(`${path}: run ${run.name} cannot be worked out; check says why.\n`);
-    }
-  }
-  return code;
+  return tellBrokenRuns(opened.files, terminal) > 0 ? 1 : 0;
 }
 
 interface Planned {

@@ -1,6 +1,7 @@
 import { type Recut, recutOf } from '../../language/figures/index.ts';
 import { formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
 import type { Request } from './arguments.ts';
+import { tellBrokenRuns } from './broken-runs.ts';
 import { openFiles } from './open-files.ts';
 import { printable } from './printable.ts';
 import type { Terminal } from './run-command-line.ts';
@@ -23,15 +24,7 @@ export async function recut({ files, format }: Request, folder: string, terminal
   } else if (all.length === 0)
     terminal.out('No slat is said to be cut: `cut bay 1` in a measured block says so.\n');
   else for (const { found, measure } of all) terminal.out(asText(found, measure));
-  let code = 0;
-  for (const { path, work } of opened.files) {
-    for (const run of work.job.runs) {
-      if (!('broken' in run)) continue;
-      code = 1;
-      terminal.error(`${path}: run ${run.name} cannot be worked out; check says why.\n`);
-    }
-  }
-  return code;
+  return tellBrokenRuns(opened.files, terminal) > 0 ? 1 : 0;
 }
 
 /** Lengths in millimeters. */

@@ -10,6 +10,7 @@ import {
 } from '../../language/takeoff/index.ts';
 import { formatLength, formatMoney, toMm } from '../../language/units/index.ts';
 import type { Request } from './arguments.ts';
+import { tellBrokenRuns } from './broken-runs.ts';
 import { asCsv } from './csv.ts';
 import { openFiles } from './open-files.ts';
 import { printable } from './printable.ts';
@@ -37,17 +38,13 @@ export async function takeoff(
     else if (format === 'csv') terminal.out(asCsv(orderRows(found, job)));
     else terminal.out(`${asText(found, job).map(printable).join('\n')}\n`);
     if (out) writeTickets(found, job, resolve(folder, out), terminal);
-    for (const run of job.runs) {
-      if (!('broken' in run)) continue;
-      code = 1;
-      terminal.error(`${path}: run ${run.name} cannot be worked out; check says why.\n`);
-    }
     for (const plan of found.plans) {
       if (!plan.none) continue;
       code = 1;
       terminal.error(`${path}: ${printable(whyNone(plan, job))}\n`);
     }
   }
+  if (tellBrokenRuns(opened.files, terminal) > 0) code = 1;
   if (format === 'json') terminal.out(`${JSON.stringify({ version: VERSION, takeoffs: told }, null, 2)}\n`);
   return code;
 }
