@@ -1,5 +1,6 @@
+import type { OptionFigures } from '../../language/takeoff/index.ts';
 import { formatMoney } from '../../language/units/index.ts';
-import { compareOptions, type OptionFigures } from '../work/compare-options.ts';
+import { compareOptions } from '../work/compare-options.ts';
 import type { Request } from './arguments.ts';
 import { openFiles } from './open-files.ts';
 import { printable } from './printable.ts';

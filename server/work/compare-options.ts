@@ -1,34 +1,8 @@
 import type { LangiumDocument } from 'langium';
-import { seeThrough, workingsOf } from '../../language/figures/index.ts';
 import type { SlatSharedServices } from '../../language/grammar/index.ts';
-import { createLayoutMemo, type Layout } from '../../language/layout/index.ts';
-import type { Job } from '../../language/model/index.ts';
-import { takeoffOf } from '../../language/takeoff/index.ts';
-import type { Money } from '../../language/units/index.ts';
+import { createLayoutMemo } from '../../language/layout/index.ts';
+import { type OptionFigures, optionFigures } from '../../language/takeoff/index.ts';
 import { workOutOption } from './work-out.ts';
-
-/** What one alternative comes to, to be laid beside the others. */
-export interface OptionFigures {
-  /** Name of the option; undefined for the job as it stands. */
-  readonly option?: string;
-  /** Runs that cannot be worked out that way. */
-  readonly broken: readonly string[];
-  readonly pieces: number;
-  /** Patterns with their gaps as built, in words. */
-  readonly look: readonly string[];
-  /** Greatest share of a run's bays that is open straight on. */
-  readonly open: number;
-  /** What each viewer does not see of each place, by their names. */
-  readonly hidden: readonly { readonly pair: string; readonly share: number }[];
-  readonly boards: number;
-  /** Of the length bought, all stock together. */
-  readonly waste: number;
-  readonly hours: number;
-  readonly price?: Money;
-  /** Whether the price lacks something. */
-  readonly priceWhole: boolean;
-  readonly proven: boolean;
-}
 
 /** The job as it stands and each of its options, worked out in full. */
 export function compareOptions(
@@ -39,53 +13,10 @@ export function compareOptions(
   const base = workOutOption(shared, document, undefined, createLayoutMemo());
   const names = base.job.options.map(({ value }) => value);
   return [
-    figuresOf(base.job, base.layout, undefined, enough),
+    optionFigures(base.job, base.layout, undefined, enough),
     ...names.map((name) => {
       const { job, layout } = workOutOption(shared, document, name, createLayoutMemo());
-      return figuresOf(job, layout, name, enough);
+      return optionFigures(job, layout, name, enough);
     }),
   ];
-}
-
-function figuresOf(
-  job: Job,
-  layout: Layout,
-  option: string | undefined,
-  enough: () => boolean,
-): OptionFigures {
-  const takeoff = takeoffOf(layout, job, enough);
-  const boards = takeoff.plans.flatMap((plan) => plan.boards);
-  const bought = boards.reduce((sum, { length }) => sum + length, 0);
-  const wasted = takeoff.plans.reduce(
-    (sum, plan) => sum + plan.waste * plan.boards.reduce((all, { length }) => all + length, 0),
-    0,
-  );
-  const { price } = takeoff;
-  return {
-    ...(option === undefined ? {} : { option }),
-    broken: job.runs.flatMap((run) => ('broken' in run ? [run.name] : [])),
-    pieces: layout.runs.reduce((sum, run) => sum + run.pieces.length, 0),
-    look: [...new Set(layout.runs.map(({ spec }) => spec.infill.pattern.name))],
-    open: Math.max(
-      0,
-      ...layout.runs.map((run) =>
-        seeThrough(
-          run.openings,
-          run.pieces.filter(({ role }) => role === 'slat'),
-        ),
-      ),
-    ),
-    hidden: workingsOf(layout, job)
-      .filter(({ code }) => code === 'privacy')
-      .map(({ where, figure }) => ({ pair: where.label, share: figure.value / 100 })),
-    boards: takeoff.plans.reduce(
-      (sum, { buy }) => sum + [...buy.values()].reduce((all, count) => all + count, 0),
-      0,
-    ),
-    waste: bought > 0 ? wasted / bought : 0,
-    hours: (price?.minutes ?? 0) / 60,
-    ...(price ? { price: { minor: price.gross, currency: price.currency } } : {}),
-    priceWhole: price?.whole ?? false,
-    proven: takeoff.proven,
-  };
 }
