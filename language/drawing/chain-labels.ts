@@ -43,7 +43,7 @@ export function chainLabels(prefix: string, chain: Chain, line: number): Label[]
     const turn = chain.side === 'top' ? 0 : 90;
     const inline = { ...common, anchor: 'middle', turn, shift: [0, ON_LINE], roomFor: 'length' } as const;
     if (chain.kind === 'slats') return inline;
-    return { ...inline, led: ledFrom(i, chain.texts.length) };
+    return { ...inline, led: ledFrom(at, i) };
   });
 }
 
@@ -59,10 +59,19 @@ function roomAt(at: readonly number[], i: number, chain: Chain): number {
   return own + spare(i - 1) + spare(i + 1);
 }
 
-/** A text led out of its interval leans inward at the ends of the chain, clear of what is outside. */
-function ledFrom(i: number, count: number): NonNullable<Label['led']> {
-  if (i === 0 && count > 1) return { anchor: 'start', shift: [ASIDE, LED] };
-  if (i === count - 1 && count > 1) return { anchor: 'end', shift: [-ASIDE, LED] };
+/**
+ * A text led out of its interval leans inward at the ends of the chain, clear of what is outside; but not
+ * toward a narrower interval, whose text wants that room.
+ */
+function ledFrom(at: readonly number[], i: number): NonNullable<Label['led']> {
+  const last = at.length - 2;
+  const length = (j: number) => (at[j + 1] ?? Number.NaN) - (at[j] ?? Number.NaN);
+  if (last > 0 && (i === 0 || i === last)) {
+    const inward = length(i === 0 ? 1 : last - 1) >= length(i);
+    return (i === 0) === inward
+      ? { anchor: 'start', shift: [ASIDE, LED] }
+      : { anchor: 'end', shift: [-ASIDE, LED] };
+  }
   return { anchor: 'middle', shift: [0, LED] };
 }
 

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { IMPERIAL, inches } from '../units/index.ts';
 import { elevationOf } from './elevation.ts';
 import { leafElevation } from './leaf-elevation.ts';
 import { type Bounds, boundsOf, placeLabels } from './place-labels.ts';
+import { sectionOf } from './section.ts';
 import { randomRun } from './testing/random-runs.ts';
 import { runByHand } from './testing/run-by-hand.ts';
 import { textWidth } from './text-width.ts';
@@ -46,7 +48,11 @@ const scattered = fc.array(
     kind: fc.constantFrom('title' as const, 'dimension' as const, 'mark' as const, 'note' as const),
     priority: fc.integer({ min: 0, max: 9 }),
     room: fc.constantFrom(0, 40, 200),
-    led: fc.option(fc.constant({ anchor: 'middle' as const, shift: [0, 1.7] as const }), { nil: undefined }),
+    led: fc.constantFrom(
+      undefined,
+      { anchor: 'middle' as const, shift: [0, 1.7] as const },
+      { anchor: 'start' as const, shift: [0.4, 1.7] as const },
+    ),
   }),
   { maxLength: 120 },
 );
@@ -96,6 +102,34 @@ it('leads a text out of an interval too short for it, and leaves it out where it
   const long = placeLabels([label({ key: 'long', room: width * 1.1, led })], 10)[0];
   expect(long?.y).toBe(0);
   expect(long?.leader).toBeUndefined();
+});
+
+it('leans a text that is led out the other way where another text stands in its way', () => {
+  const led = { anchor: 'start', shift: [0.4, 1.7] } as const;
+  const [first, second] = placeLabels(
+    [label({ key: 'one', room: 1, led }), label({ key: 'two', x: 5, room: 1, led })],
+    10,
+  );
+  expect(first).toMatchObject({ anchor: 'start', x: 4 });
+  expect(second).toBeUndefined();
+  const [, other] = placeLabels(
+    [label({ key: 'one', room: 1, led }), label({ key: 'two', x: -5, room: 1, led })],
+    10,
+  );
+  expect(other).toMatchObject({ anchor: 'end', x: -9 });
+});
+
+it('tells how deep a slat and the post behind it are, narrow as a section is', () => {
+  const run = runByHand({
+    bays: [inches(60)],
+    widths: [inches(3.5)],
+    gap: inches(0.5),
+    onFace: true,
+  });
+  const view = sectionOf(run, IMPERIAL);
+  const shown = placeLabels(view?.labels ?? [], view?.letter ?? 0).map(({ label }) => label);
+  const faces = shown.filter(({ key }) => key.includes('/faces/')).map(({ text }) => text);
+  expect(faces.sort()).toEqual(['3-1/2"', '3/4"']);
 });
 
 it('shows more as letters become smaller on the sheet', () => {

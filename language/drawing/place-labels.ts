@@ -21,7 +21,8 @@ export function sizeOf(kind: Label['kind'], letter: number): number {
 
 /**
  * Which labels are shown when letters are `letter` sheet millimeters high, and where: by priority,
- * none on another. A text that has no room goes where it is led to, if it may, else it is left out.
+ * none on another. A text that has no room goes where it is led to, or leans the other way, if it may be
+ * led; else it is left out.
  */
 export function placeLabels(labels: readonly Label[], letter: number): PlacedLabel[] {
   if (!(letter > 0) || !Number.isFinite(letter)) return [];
@@ -34,9 +35,7 @@ export function placeLabels(labels: readonly Label[], letter: number): PlacedLab
     if (label.text === '' || !Number.isFinite(label.x) || !Number.isFinite(label.y)) continue;
     const size = sizeOf(label.kind, letter);
     const needed = label.roomFor === 'height' ? size : textWidth(label.text) * size + CLEAR * letter;
-    const choices = label.led
-      ? [at(label, label.led.anchor, label.led.shift, letter, size, true)]
-      : ([] as PlacedLabel[]);
+    const choices = waysOut(label).map(({ anchor, shift }) => at(label, anchor, shift, letter, size, true));
     if (label.room === 0 || needed <= label.room) {
       choices.unshift(at(label, label.anchor, label.shift, letter, size, false));
     }
@@ -44,6 +43,20 @@ export function placeLabels(labels: readonly Label[], letter: number): PlacedLab
     if (one) placed.push(one);
   }
   return placed;
+}
+
+type Way = NonNullable<Label['led']>;
+
+function waysOut({ led }: Label): readonly Way[] {
+  if (!led) return [];
+  return led.anchor === 'middle' ? [led] : [led, leantOver(led)];
+}
+
+const OTHER: Readonly<Record<Anchor, Anchor>> = { start: 'end', middle: 'middle', end: 'start' };
+
+/** A text on the other side of its point. */
+export function leantOver({ anchor, shift: [along, up] }: Way): Way {
+  return { anchor: OTHER[anchor], shift: [0 - along, up] };
 }
 
 function at(

@@ -1,7 +1,8 @@
 import { hashText } from './hash.ts';
 import type { Part } from './part.ts';
 import { hundredth } from './path-text.ts';
-import type { Anchor, Group, Label } from './view.ts';
+import { leantOver } from './place-labels.ts';
+import type { Group, Label } from './view.ts';
 
 /**
  * Marks drawn for a thing seen from its front, as they stand when it is seen from behind: every place from
@@ -21,16 +22,12 @@ export function turnedGroup(group: Group, length: number): Group {
   return { ...group, path, hash: hashText(`${group.style} ${group.depth}\n${path}`) };
 }
 
-const OTHER: Readonly<Record<Anchor, Anchor>> = { start: 'end', middle: 'middle', end: 'start' };
-
 function turnedLabel(label: Label, length: number): Label {
   const x = hundredth(length - label.x);
   // A text written upward keeps its side of its point; a level one changes it.
   if (label.turn === 90) return { ...label, x };
-  const { anchor, shift, led } = label;
-  const turned: Label = { ...label, x, anchor: OTHER[anchor], shift: [0 - shift[0], shift[1]] };
-  if (!led) return turned;
-  return { ...turned, led: { anchor: OTHER[led.anchor], shift: [0 - led.shift[0], led.shift[1]] } };
+  const { led } = label;
+  return { ...label, x, ...leantOver(label), ...(led && { led: leantOver(led) }) };
 }
 
 /** A path of the commands that this folder writes, from the other end of `length`. */
