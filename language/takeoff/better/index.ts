@@ -5,14 +5,9 @@
  * Lives here: what may be chosen, what each choice comes to, which are kept. Does not live here: judgment on limits,
  * which the caller brings (checks/).
  */
+export type { Better, BetterChoice, BetterSearch, BetterTask } from './better-task.ts';
 export { type ChoiceFigures, figuresOf, type SeenShare } from './choice-figures.ts';
 export { beats, spreadOver, unbeaten } from './front.ts';
+export { builtBy } from './kept-choices.ts';
 export { refilled } from './restate.ts';
-export {
-  type Better,
-  type BetterChoice,
-  type BetterSearch,
-  type BetterTask,
-  builtBy,
-  searchBetter,
-} from './search-better.ts';
+export { searchBetter } from './search-better.ts';

@@ -1,66 +1,11 @@
-import {
-  createLayoutMemo,
-  type FitChoice,
-  hashOf,
-  type Layout,
-  layOutJob,
-  type RunLayout,
-  type TextChange,
-} from '../../layout/index.ts';
-import type { FillWays, Job, RunSpec } from '../../model/index.ts';
-import type { Measure, Ticks } from '../../units/index.ts';
-import { type ChoiceFigures, figuresOf, unevennessOf } from './choice-figures.ts';
-import { type Scores, spreadOver, unbeaten } from './front.ts';
+import { createLayoutMemo, type FitChoice, layOutJob, type RunLayout } from '../../layout/index.ts';
+import type { Job, RunSpec } from '../../model/index.ts';
+import type { Better, BetterSearch, BetterTask } from './better-task.ts';
+import { keepChoices, type Laid } from './kept-choices.ts';
 import { keepsEnds, keepsGaps, refitted } from './restate.ts';
 import { type Variant, variantsOf } from './variants.ts';
 
-/** For which run better is sought, and what judges it. */
-export interface BetterTask {
-  readonly job: Job;
-  /** Name of the run. */
-  readonly run: string;
-  readonly fills: FillWays;
-  /** Codes of what is told of a run that no choice may add to. */
-  readonly told: (run: RunLayout, job: Job) => readonly string[];
-  /** A choice of fit in words. */
-  readonly describe: (choice: FitChoice, measure: Measure) => string;
-  /** So many are laid out at most; 600 unless stated. */
-  readonly most?: number;
-}
-
-/** One choice, with the edits that build exactly it. */
-export interface BetterChoice {
-  readonly title: string;
-  readonly changes: readonly TextChange[];
-  readonly figures: ChoiceFigures;
-  /** The same for what is built alike, piece for piece. */
-  readonly built: string;
-}
-
-export interface Better {
-  /** The run as it stands. */
-  readonly now: ChoiceFigures;
-  /** Whether one of the choices is nowhere worse than the run as it stands, and somewhere better. */
-  readonly beaten: boolean;
-  /** What no other beats, spread over what there is to choose; the run as it stands left out. */
-  readonly choices: readonly BetterChoice[];
-  /** How many were laid out, and how many of them kept the limits. */
-  readonly tried: number;
-  readonly kept: number;
-}
-
-/** A search that can be gone on with at any time, and left at any time. */
-export interface BetterSearch {
-  /** What is found so far; undefined where the run cannot be laid out, or has no fill to change. */
-  found(): Better | undefined;
-  done(): boolean;
-  /** Goes on until `enough` says so, which is asked after each layout, or until all is tried. */
-  run(enough: () => boolean): void;
-}
-
 const MOST_TRIED = 600;
-/** More choices are no help. */
-const MOST_SHOWN = 8;
 /** Ways of fitting tried for each variant, and of one kind. */
 const MOST_FITS = 8;
 const MOST_ALIKE = 3;
@@ -84,11 +29,6 @@ export function searchBetter(task: BetterTask): BetterSearch {
   };
 }
 
-interface Tried extends BetterChoice {
-  readonly scores: Scores;
-  readonly now: boolean;
-}
-
 /** Stops after each layout. */
 function* search(task: BetterTask, state: { summary?: () => Better }): Generator<void, void> {
   const { job, fills } = task;
@@ -98,71 +38,11 @@ function* search(task: BetterTask, state: { summary?: () => Better }): Generator
   const layOut = (spec: RunSpec) => layOutAnew(job, stated, spec, memo);
   const base = layOut(stated);
   if (!base?.run.sound) return;
-  const now = figuresOf(base.run, base.layout, job);
-  if (!now) return;
-  const told = count(task.told(base.run, job));
-  const faults = faultsOf(base.layout);
-  const { step } = job.measure.value;
-  const standing = builtBy(base.run);
-  const found: Tried[] = [
-    {
-      title: 'as it stands',
-      changes: [],
-      figures: now,
-      built: standing,
-      scores: scoresOf(now, now, step),
-      now: true,
-    },
-  ];
-  const seen = new Map<string, number | undefined>([[standing, undefined]]);
-  let [tried, kept] = [1, 1];
-  const most = task.most ?? MOST_TRIED;
-  const weigh = (laid: Laid, changes: readonly TextChange[], says: readonly string[]): void => {
-    tried++;
-    const built = builtBy(laid.run);
-    if (seen.has(built)) {
-      // The same pieces by another way: kept by the name under which they are least out of the ordinary.
-      const at = seen.get(built);
-      const held = at === undefined ? undefined : found[at];
-      const uneven = unevennessOf(laid.run);
-      if (at === undefined || !held || uneven >= held.figures.uneven) return;
-      const figures = { ...held.figures, uneven };
-      const scores = scoresOf(figures, now, step);
-      found[at] = { title: says.join('; '), changes, figures, built, scores, now: false };
-      return;
-    }
-    seen.set(built, undefined);
-    if (!closes(laid.run) || faultsOf(laid.layout) > faults) return;
-    if (!addsNothing(task.told(laid.run, job), told)) return;
-    const figures = figuresOf(laid.run, laid.layout, job);
-    if (!figures || !keepsHidden(figures, now)) return;
-    kept++;
-    seen.set(built, found.length);
-    found.push({
-      title: says.join('; '),
-      changes,
-      figures,
-      built,
-      scores: scoresOf(figures, now, step),
-      now: false,
-    });
-  };
-  state.summary = (): Better => {
-    const best = unbeaten(found, ({ scores }) => scores);
-    const choices = spreadOver(
-      best.filter((one) => !one.now),
-      MOST_SHOWN,
-      ({ scores }) => scores,
-    );
-    return {
-      now,
-      beaten: !best.some((one) => one.now),
-      choices: choices.map(({ title, changes, figures, built }) => ({ title, changes, figures, built })),
-      tried,
-      kept,
-    };
-  };
+  const kept = keepChoices(base, task);
+  if (!kept) return;
+  state.summary = kept.summary;
   yield;
+  const most = task.most ?? MOST_TRIED;
   // What takes fewer edits first; so what is built alike is kept by its plainest name.
   const variants = variantsOf(base.run, stated, fills, job);
   const edits = Math.max(...variants.map(({ changes }) => changes.length));
@@ -172,28 +52,23 @@ function* search(task: BetterTask, state: { summary?: () => Better }): Generator
     open = [];
     for (const variant of variants) {
       if (variant.changes.length !== level) continue;
-      if (tried >= most) return;
+      if (kept.tried() >= most) return;
       const laid: Laid | undefined = variant.spec === stated ? base : layOut(variant.spec);
       if (!laid?.run.sound) continue;
-      if (laid !== base) weigh(laid, variant.changes, saidOf(variant, laid.run, task));
+      if (laid !== base) kept.weigh(laid, variant.changes, saidOf(variant, laid.run, task));
       open.push({ variant, choices: fitsToTry(laid.run, variant) });
       yield;
     }
     for (const { variant, choices } of before) {
       for (const choice of choices) {
-        if (tried >= most) return;
+        if (kept.tried() >= most) return;
         const again = layOut(refitted(variant.spec, choice));
         const says = [...variant.says, task.describe(choice, stated.measure)];
-        if (again?.run.sound) weigh(again, [...variant.changes, ...choice.changes], says);
+        if (again?.run.sound) kept.weigh(again, [...variant.changes, ...choice.changes], says);
         yield;
       }
     }
   }
-}
-
-interface Laid {
-  readonly run: RunLayout;
-  readonly layout: Layout;
 }
 
 function layOutAnew(
@@ -228,49 +103,4 @@ function fitsToTry({ fits }: RunLayout, { spec }: Variant): readonly FitChoice[]
 function saidOf({ says }: Variant, { fits }: RunLayout, { describe, job }: BetterTask): readonly string[] {
   const chosen = fits.find(({ gate }) => gate === undefined)?.chosen;
   return chosen ? [...says, describe(chosen, job.measure.value)] : says;
-}
-
-const closes = ({ fits, problems }: RunLayout): boolean =>
-  problems.length === 0 && fits.every(({ chosen }) => chosen !== undefined);
-
-/** Problems of all runs together, and runs that cannot be built at all. */
-const faultsOf = ({ runs }: Layout): number =>
-  runs.reduce((sum, { problems, sound }) => sum + problems.length + (sound ? 0 : 1), 0);
-
-function count(codes: readonly string[]): ReadonlyMap<string, number> {
-  const counts = new Map<string, number>();
-  for (const code of codes) counts.set(code, (counts.get(code) ?? 0) + 1);
-  return counts;
-}
-
-function addsNothing(codes: readonly string[], before: ReadonlyMap<string, number>): boolean {
-  return [...count(codes)].every(([code, number]) => number <= (before.get(code) ?? 0));
-}
-
-/** A place that is hidden enough stays so; one that is not is seen no more than it is. */
-function keepsHidden({ seen }: ChoiceFigures, now: ChoiceFigures): boolean {
-  return seen.every(({ share, allowed }, at) => share <= Math.max(allowed, now.seen[at]?.share ?? 0) + 1e-4);
-}
-
-/** Money where the run as it stands has a price, else length; unevenness as a tape shows it. */
-function scoresOf(
-  { cost, bought, waste, seeThrough, seen, uneven }: ChoiceFigures,
-  now: ChoiceFigures,
-  step: Ticks,
-): Scores {
-  return [
-    now.cost ? (cost?.minor ?? Infinity) : bought,
-    rounded(waste),
-    rounded(seeThrough),
-    ...seen.map(({ share }) => rounded(share)),
-    Math.round(uneven / step),
-  ];
-}
-
-/** A tenth of a percent is no one's choice. */
-const rounded = (share: number): number => Math.round(share * 1000) / 1000;
-
-/** What is built, whatever put it there: the same for the same pieces in the same places. */
-export function builtBy({ pieces }: RunLayout): string {
-  return hashOf(pieces.map(({ key, cut, solid }) => [key, cut, solid.vertices]));
 }
