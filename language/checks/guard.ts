@@ -4,6 +4,7 @@ import { RULE_SETS } from '../standards/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import type { LimitedRunCheck, RunCheck } from './define.ts';
 import type { Finding } from './finding.ts';
+import { raisedHeight } from './raise-height.ts';
 import { CHOSEN_RULES, type RuleInForce, ruleOf, ruleThreshold } from './rule-of.ts';
 
 const ASK = 'Ask your local authority.';
@@ -75,11 +76,14 @@ export const guardLow: LimitedRunCheck = {
       .sort((a, b) => a.height - b.height)[0];
     if (!low || low.height >= least.value) return [];
     return [
-      told('guard-low', run, job, asked.drop, least, {
-        least: formatLength(least.value, job.measure.value),
-        bay: low.number,
-        height: formatLength(low.height, job.measure.value),
-      }),
+      {
+        ...told('guard-low', run, job, asked.drop, least, {
+          least: formatLength(least.value, job.measure.value),
+          bay: low.number,
+          height: formatLength(low.height, job.measure.value),
+        }),
+        fixes: raisedHeight(run, job, least.value - low.height),
+      },
     ];
   },
 };

@@ -3,6 +3,7 @@ import { facesOf, faceToward, type Job, lowestGround, type RunSpec } from '../mo
 import { formatLength, type Ticks } from '../units/index.ts';
 import type { LimitedRunCheck, RunCheck } from './define.ts';
 import type { Finding } from './finding.ts';
+import { raisedHeight } from './raise-height.ts';
 import { CHOSEN_RULES, type RuleInForce, ruleOf, ruleThreshold } from './rule-of.ts';
 
 const ASK =
@@ -49,7 +50,8 @@ export const poolLow: LimitedRunCheck = {
           size: reach[1] - lowestGround(run.groundLine, from, to),
         }))
         .sort((a, b) => a.size - b.size)[0];
-      return low && low.size < limit.value ? { at: pool.origin, ...low } : undefined;
+      if (!low || low.size >= limit.value) return undefined;
+      return { at: pool.origin, ...low, fixes: raisedHeight(run, job, limit.value - low.size) };
     }),
 };
 
@@ -171,7 +173,11 @@ export const poolLatch: LimitedRunCheck = {
   },
 };
 
-type Found = { readonly at: Pool['origin']; readonly bay: number; readonly size: Ticks };
+interface Found extends Pick<Finding, 'fixes'> {
+  readonly at: Pool['origin'];
+  readonly bay: number;
+  readonly size: Ticks;
+}
 
 /** One finding for a run of a barrier, of the worst place, where a rule is in force and it is over. */
 function judged(
@@ -185,12 +191,13 @@ function judged(
   const found = pool && limit && judge(pool, limit);
   if (!limit || !found) return [];
   const shown = (ticks: Ticks) => formatLength(Math.round(ticks), job.measure.value);
-  const { at, bay, size } = found;
+  const { at, bay, size, fixes = [] } = found;
   return [
     {
       code: name,
       at,
       args: { run: run.spec.name, bay, size: shown(size), limit: shown(limit.value), from: limit.from },
+      fixes,
     },
   ];
 }
