@@ -1,9 +1,9 @@
 import { cutSlats } from '../../language/figures/index.ts';
 import type { Piece, RunLayout, Vec3 } from '../../language/layout/index.ts';
 import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
+import { asCsv } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
 import { tellBrokenRuns } from './broken-runs.ts';
-import { asCsv } from './csv.ts';
 import { openFiles } from './open-files.ts';
 import { printable } from './printable.ts';
 import type { Terminal } from './run-command-line.ts';

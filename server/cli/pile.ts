@@ -1,8 +1,6 @@
-import { layOutJob } from '../../language/layout/index.ts';
 import type { RunSpec } from '../../language/model/index.ts';
-import { type Pile, pileOf, refilled } from '../../language/takeoff/index.ts';
 import { formatLength, toMm } from '../../language/units/index.ts';
-import { betterTask } from '../work/index.ts';
+import { type PileWay, pileWays } from '../work/index.ts';
 import type { Request } from './arguments.ts';
 import { openFiles } from './open-files.ts';
 import { printable } from './printable.ts';
@@ -20,19 +18,7 @@ export async function pile({ files, format }: Request, folder: string, terminal:
     if (job.onHand.length === 0) terminal.error(`${path}: nothing is stated to be \`on hand\`.\n`);
     const length = (ticks: number) => formatLength(ticks, job.measure.value);
     for (const run of job.runs.filter((one): one is RunSpec => !('broken' in one))) {
-      const ways = betterTask(services.shared, document, job, run.name)?.fills.ways ?? [];
-      const found = ways.flatMap((way): { name: string; fill: string; own: boolean; pile: Pile }[] => {
-        const filling = way.filled();
-        if (!filling) return [];
-        const spec = way.own ? run : refilled(run, filling);
-        const { runs } = layOutJob({ ...job, runs: job.runs.map((one) => (one === run ? spec : one)) });
-        const laid = runs.find((one) => one.spec.name === run.name);
-        if (!laid?.sound || laid.fits.some(({ chosen }) => !chosen)) return [];
-        return [{ name: way.name, fill: filling.text, own: way.own, pile: pileOf(laid, job) }];
-      });
-      const share = ({ pile: { bays, courses } }: (typeof found)[number]) =>
-        bays.can / Math.max(1, bays.of) + courses.can / Math.max(1, courses.of) / 100;
-      found.sort((a, b) => share(b) - share(a));
+      const found = pileWays(services.shared, document, job, run);
       if (format === 'json') {
         told.push({ file: path, run: run.name, patterns: found.map(asJson) });
         continue;
@@ -56,17 +42,7 @@ export async function pile({ files, format }: Request, folder: string, terminal:
 }
 
 /** Lengths in millimeters. */
-function asJson({
-  name,
-  fill,
-  own,
-  pile: { bays, courses, missing },
-}: {
-  name: string;
-  fill: string;
-  own: boolean;
-  pile: Pile;
-}) {
+function asJson({ name, fill, own, pile: { bays, courses, missing } }: PileWay) {
   const mm = (ticks: number) => Math.round(toMm(ticks) * 1e4) / 1e4;
   return {
     pattern: name,

@@ -9,13 +9,12 @@ import {
   takeoffOf,
 } from '../../language/takeoff/index.ts';
 import { formatLength, formatMoney, toMm } from '../../language/units/index.ts';
+import { asCsv, fileNameOf, orderRows, ticketsOf } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
 import { tellBrokenRuns } from './broken-runs.ts';
-import { asCsv } from './csv.ts';
 import { openFiles } from './open-files.ts';
 import { printable } from './printable.ts';
 import type { Terminal } from './run-command-line.ts';
-import { ticketsOf } from './takeoff-tickets.ts';
 
 /** Of the JSON form; raised when a field changes its meaning. */
 const VERSION = 1;
@@ -52,7 +51,7 @@ export async function takeoff(
 function writeTickets(found: Takeoff, job: Job, out: string, terminal: Terminal): void {
   mkdirSync(out, { recursive: true });
   for (const [name, svg] of ticketsOf(found, job)) {
-    const file = join(out, `${name.replace(/[^\p{L}\p{N}_-]+/gu, '-')}.svg`);
+    const file = join(out, fileNameOf(name));
     writeFileSync(file, svg);
     terminal.error(`${file}\n`);
   }
@@ -144,34 +143,6 @@ function priceText(price: Price, job: Job): string[] {
       ? []
       : [`  deposit ${money(price.deposit)}; caps on deposits differ by place`]),
     ...(price.whole ? [] : ['  Lines without a price are not in the sum.']),
-  ];
-}
-
-function orderRows(found: Takeoff, job: Job): string[][] {
-  const metric = isMetric(job.measure.value);
-  const length = (ticks: number) => formatLength(ticks, job.measure.value);
-  return [
-    [
-      'stock',
-      'width',
-      'thickness',
-      'length',
-      'pieces',
-      'spare',
-      metric ? 'm' : 'ft',
-      metric ? 'm3' : 'board ft',
-    ],
-    ...orderOf(found.plans, job, metric).map((one) => [
-      one.stock,
-      length(one.section[0]),
-      length(one.section[1]),
-      length(one.length),
-      String(one.needed),
-      String(one.spare),
-      String(round(one.run)),
-      String(round(one.volume, 3)),
-    ]),
-    ...found.items.map(({ what, count, unit }) => [what, '', '', '', String(round(count)), '', unit, '']),
   ];
 }
 

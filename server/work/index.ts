@@ -8,6 +8,7 @@
 export { betterTask } from './better-task.ts';
 export { type Kept, WorkKeeper } from './keeper.ts';
 export { goodRuns, type LastGood, type ShownRuns, shownRuns, viewsOfShown } from './picture.ts';
+export { type PileWay, pileWays } from './pile-ways.ts';
 export { type PlacedFinding, placeFindings } from './place-findings.ts';
 export { answerPictureRequests } from './requests.ts';
 export { jobContext, readJob, type Work, workOut } from './work-out.ts';

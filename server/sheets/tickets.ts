@@ -47,6 +47,11 @@ export function ticketsOf(takeoff: Takeoff, job: Job): ReadonlyMap<string, strin
   return sheets;
 }
 
+/** A sheet's name as that of a file. */
+export function fileNameOf(sheet: string): string {
+  return `${sheet.replace(/[^\p{L}\p{N}_-]+/gu, '-')}.svg`;
+}
+
 /** Boards cut alike together, by the stop of their longest piece, longest first. */
 function groupsOf({ boards, kerf }: BoardPlan): readonly TicketBoard[] {
   const alike = new Map<string, PlannedBoard[]>();

@@ -1,0 +1,9 @@
+/**
+ * What a takeoff is written down as: the order as a table, tickets for the saw and labels.
+ *
+ * Lives here: what stands on each sheet, for the command line and the editor alike. Does not live here: how a sheet
+ * is drawn (drawing/), where it is written to.
+ */
+export { asCsv } from './csv.ts';
+export { orderRows } from './order-rows.ts';
+export { fileNameOf, ticketsOf } from './tickets.ts';
