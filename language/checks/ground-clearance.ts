@@ -1,5 +1,4 @@
-import type { RunLayout } from '../layout/index.ts';
-import { highestGround, lowestGround } from '../model/index.ts';
+import { aboveGround, bottomEdge, type RunLayout } from '../layout/index.ts';
 import { formatLength, inches, type Measure, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
@@ -23,9 +22,9 @@ export const clearanceLow: LimitedRunCheck = {
   check: (run, job) => {
     const measure = job.measure.value;
     const least = thresholdOf(job, clearanceLow.kind);
-    return worst(run, measure, 'clearance-low', ([bottom], [, high], gate) => {
+    return worst(run, measure, 'clearance-low', (clearance, gate) => {
       const limit = gate ? least / 2 : least;
-      return { clearance: bottom - high, limit, over: limit - (bottom - high) };
+      return { clearance: clearance.least, limit, over: limit - clearance.least };
     });
   },
 };
@@ -49,31 +48,32 @@ export const clearanceHigh: LimitedRunCheck = {
   },
   check: (run, job) => {
     const measure = job.measure.value;
-    return worst(run, measure, 'clearance-high', ([bottom], [low]) => {
-      const limit = thresholdOf(job, clearanceHigh.kind);
-      return { clearance: bottom - low, limit, over: bottom - low - limit };
-    });
+    const limit = thresholdOf(job, clearanceHigh.kind);
+    return worst(run, measure, 'clearance-high', ({ most }) => ({
+      clearance: most,
+      limit,
+      over: most - limit,
+    }));
   },
 };
 
-type Span = readonly [Ticks, Ticks];
+type Clearance = { readonly least: Ticks; readonly most: Ticks };
 type Judged = { clearance: Ticks; limit: Ticks; over: Ticks };
 
-/** The bay that is worst, if any is over: its reach and the lowest and highest ground under it are judged. */
+/** The bay that is worst, if any is over: how far its lowest edge is above the ground anywhere along it is judged. */
 function worst(
   run: RunLayout,
   measure: Measure,
   code: string,
-  judge: (reach: Span, ground: Span, gate: boolean) => Judged,
+  judge: (clearance: Clearance, gate: boolean) => Judged,
 ): readonly Finding[] {
   let found: (Judged & { bay: number; gate: boolean }) | undefined;
-  for (const { number, from, to, gate } of run.bays) {
-    const reach = run.reach.get(number);
-    if (!reach) continue;
-    const ground = [lowestGround(run.groundLine, from, to), highestGround(run.groundLine, from, to)] as const;
-    const judged = judge(reach, ground, gate !== undefined);
-    if (judged.over > 0 && (!found || judged.over > found.over))
-      found = { ...judged, bay: number, gate: gate !== undefined };
+  for (const bay of run.bays) {
+    const edge = bottomEdge(run, bay.number);
+    if (!edge) continue;
+    const gate = bay.gate !== undefined;
+    const judged = judge(aboveGround(run, bay, edge), gate);
+    if (judged.over > 0 && (!found || judged.over > found.over)) found = { ...judged, bay: bay.number, gate };
   }
   if (!found) return [];
   const args = {

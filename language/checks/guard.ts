@@ -1,5 +1,5 @@
-import type { RunLayout } from '../layout/index.ts';
-import { type Job, lowestGround, type Origin } from '../model/index.ts';
+import { aboveGround, type Bay, bottomEdge, type RunLayout } from '../layout/index.ts';
+import type { Job, Origin } from '../model/index.ts';
 import { RULE_SETS } from '../standards/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import type { LimitedRunCheck, RunCheck } from './define.ts';
@@ -72,7 +72,11 @@ export const guardLow: LimitedRunCheck = {
     const least = asked && ruleOf(job, 'guard-low');
     if (!asked || !least) return [];
     const low = run.bays
-      .map(({ number }) => ({ number, height: (run.reach.get(number)?.[1] ?? run.top) - run.ground }))
+      .map((bay) => {
+        const edge = run.edges.get(bay.number)?.top;
+        const top = run.reach.get(bay.number)?.[1] ?? run.top;
+        return { number: bay.number, height: edge ? aboveGround(run, bay, edge).least : top - run.ground };
+      })
       .sort((a, b) => a.height - b.height)[0];
     if (!low || low.height >= least.value) return [];
     return [
@@ -108,7 +112,7 @@ export const guardOpening: LimitedRunCheck = {
       .filter(({ z0 }) => z0 < height)
       .map(({ x0, x1, z0, z1, bay }) => ({ bay, size: Math.min(x1 - x0, z1 - z0) }))
       .sort((a, b) => b.size - a.size)[0];
-    const under = run.bottom - lowestGround(run.groundLine, 0, run.spec.length.value);
+    const under = Math.max(0, ...run.bays.map((bay) => clearUnder(run, bay)));
     const found = [
       ...(wide && wide.size >= ball.value
         ? [{ where: `an opening in bay ${wide.bay ?? ''}`, size: wide.size }]
@@ -153,6 +157,12 @@ export const guardClimbable: RunCheck = {
     ];
   },
 };
+
+/** The greatest gap under a bay. */
+function clearUnder(run: RunLayout, bay: Bay): Ticks {
+  const edge = bottomEdge(run, bay.number);
+  return edge ? aboveGround(run, bay, edge).most : 0;
+}
 
 function told(
   code: string,

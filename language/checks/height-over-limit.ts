@@ -1,8 +1,12 @@
+import { aboveGround, type Bay, type RunLayout, topEdge } from '../layout/index.ts';
 import { lowestGround } from '../model/index.ts';
 import { formatLength, spellLength, type Ticks } from '../units/index.ts';
 import { JOB, type RunCheck } from './define.ts';
 
-/** Higher than the job allows, from the lowest ground within each bay to the top of its posts and their caps. */
+/**
+ * Higher than the job allows, from the lowest ground within each bay to the top of its posts and their caps; along a
+ * top that slopes, from the ground right below.
+ */
 export const heightOverLimit: RunCheck = {
   kind: {
     code: 'height-over-limit',
@@ -17,15 +21,13 @@ export const heightOverLimit: RunCheck = {
     if (!limit) return [];
     const measure = job.measure.value;
     let worst: { bay: number; height: Ticks } | undefined;
-    for (const { number, from, to } of run.bays) {
-      const reach = run.reach.get(number);
-      if (!reach) continue;
-      const height =
-        reach[1] +
-        run.spec.tops.value +
-        (run.spec.caps?.value.thickness.value ?? 0) -
-        lowestGround(run.groundLine, from, to);
-      if (height > limit.value && (!worst || height > worst.height)) worst = { bay: number, height };
+    for (const bay of run.bays) {
+      const edge = topEdge(run, bay.number);
+      if (!edge) continue;
+      const cap = run.spec.caps?.value.thickness.value ?? 0;
+      const slats = aboveGround(run, bay, edge).most + run.spec.tops.value + cap;
+      const height = run.edges.get(bay.number)?.top ? Math.max(slats, postsBeside(run, bay) + cap) : slats;
+      if (height > limit.value && (!worst || height > worst.height)) worst = { bay: bay.number, height };
     }
     if (!worst) return [];
     const { origin, value } = run.spec.height;
@@ -51,3 +53,13 @@ export const heightOverLimit: RunCheck = {
     return [{ code: 'height-over-limit', at: origin, args, related, fixes }];
   },
 };
+
+/** The higher of the posts beside a bay that slopes, above the lowest ground under it. */
+function postsBeside(run: RunLayout, { from, to }: Bay): Ticks {
+  const beside = run.posts.filter((post) => post.to === from || post.from === to);
+  const heights = beside.flatMap((post) => {
+    const tops = run.pieces.find(({ key }) => key === post.key)?.solid.vertices.map(([, , z]) => z) ?? [];
+    return tops.length > 0 ? [Math.max(...tops) - lowestGround(run.groundLine, post.from, post.to)] : [];
+  });
+  return Math.max(0, ...heights);
+}

@@ -1,3 +1,4 @@
+import { aboveGround } from '../layout/index.ts';
 import { lowestGround } from '../model/index.ts';
 import { formatLength } from '../units/index.ts';
 import type { LimitedRunCheck } from './define.ts';
@@ -18,9 +19,11 @@ export const permitNeeded: LimitedRunCheck = {
     const rule = ruleOf(job, 'permit-needed');
     if (!rule) return [];
     const ground = run.spec.deck?.ground?.value;
-    const heights = run.bays.map(({ number, from, to }) => {
-      const top = Math.max(run.reach.get(number)?.[1] ?? run.top, run.postTop);
-      return top - (ground ?? lowestGround(run.groundLine, from, to));
+    const heights = run.bays.map((bay) => {
+      const edge = run.edges.get(bay.number)?.top;
+      if (edge && ground === undefined) return aboveGround(run, bay, edge).most + run.spec.tops.value;
+      const top = Math.max(run.reach.get(bay.number)?.[1] ?? run.top, run.postTop);
+      return top - (ground ?? lowestGround(run.groundLine, bay.from, bay.to));
     });
     const height = Math.max(0, ...heights);
     if (height <= rule.value) return [];

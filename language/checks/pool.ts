@@ -1,5 +1,5 @@
-import type { RunLayout } from '../layout/index.ts';
-import { facesOf, faceToward, type Job, lowestGround, type RunSpec } from '../model/index.ts';
+import { aboveGround, bottomEdge, type RunLayout, topEdge } from '../layout/index.ts';
+import { facesOf, faceToward, type Job, type RunSpec } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import type { LimitedRunCheck, RunCheck } from './define.ts';
 import type { Finding } from './finding.ts';
@@ -45,10 +45,7 @@ export const poolLow: LimitedRunCheck = {
   check: (run, job) =>
     judged(run, job, 'pool-low', (pool, limit) => {
       const low = baysOf(run)
-        .map(({ number, from, to, reach }) => ({
-          bay: number,
-          size: reach[1] - lowestGround(run.groundLine, from, to),
-        }))
+        .map(({ bay, top }) => ({ bay: bay.number, size: aboveGround(run, bay, top).least }))
         .sort((a, b) => a.size - b.size)[0];
       if (!low || low.size >= limit.value) return undefined;
       return { at: pool.origin, ...low, fixes: raisedHeight(run, job, limit.value - low.size) };
@@ -69,10 +66,7 @@ export const poolGapUnder: LimitedRunCheck = {
   check: (run, job) =>
     judged(run, job, 'pool-gap-under', (pool, limit) => {
       const high = baysOf(run)
-        .map(({ number, from, to, reach }) => ({
-          bay: number,
-          size: reach[0] - lowestGround(run.groundLine, from, to),
-        }))
+        .map(({ bay, bottom }) => ({ bay: bay.number, size: aboveGround(run, bay, bottom).most }))
         .sort((a, b) => b.size - a.size)[0];
       return high && high.size > limit.value ? { at: pool.origin, ...high } : undefined;
     }),
@@ -203,8 +197,8 @@ function judged(
 }
 
 function baysOf(run: RunLayout) {
-  return run.bays.flatMap(({ number, from, to }) => {
-    const reach = run.reach.get(number);
-    return reach ? [{ number, from, to, reach }] : [];
+  return run.bays.flatMap((bay) => {
+    const [bottom, top] = [bottomEdge(run, bay.number), topEdge(run, bay.number)];
+    return bottom && top ? [{ bay, bottom, top }] : [];
   });
 }

@@ -17,6 +17,7 @@ import type { Finding, FindingKind } from './finding.ts';
 import { gapCloses, gapGrows } from './gap-movement.ts';
 import { gapTooWide } from './gap-too-wide.ts';
 import { hingeGapSmall, latchGapSmall } from './gate-gaps.ts';
+import { gateInSlope } from './gate-in-slope.ts';
 import { gateNarrow } from './gate-narrow.ts';
 import { hingePostBends, hingesFew } from './gate-strength.ts';
 import { clearanceHigh, clearanceLow } from './ground-clearance.ts';
@@ -81,6 +82,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   poolGateOpens,
   poolLatch,
   permitNeeded,
+  gateInSlope,
   gateNarrow,
   baysUnequal,
   linesLeftOver,

@@ -18,6 +18,7 @@ function spellings(code: string, args: Problem['args']): readonly string[] {
     const hints = String(args.hints ?? '');
     return (hints === '' ? String(args.hint ?? '') : hints).split(' | ').filter((hint) => hint !== '');
   }
+  if (code === 'racked-level-slats') return ['slope level top', 'slope in steps'];
   if (code === 'unknown-word') return [String(args.suggestion ?? '')].filter((word) => word !== '');
   return [];
 }

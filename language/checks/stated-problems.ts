@@ -1,5 +1,5 @@
 import type { ProblemArgs } from '../model/index.ts';
-import { LANGUAGE } from './define.ts';
+import { commonPractice, LANGUAGE } from './define.ts';
 import { defineFamily } from './family.ts';
 
 /** What is wrong with the text or with what it refers to; found while the job is read, told here. */
@@ -93,6 +93,12 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
       a.reason === 'other-file'
         ? `Gate ${a.gate} hangs in ${a.run}, which is in another file. State the gate where its run is.`
         : `Gate ${a.gate} waits for its run ${a.run}, which cannot be worked out yet.`,
+  },
+  'racked-level-slats': {
+    severity: 'warning',
+    basis: commonPractice('level slats step and do not rack: racking tilts them'),
+    message: (a) =>
+      `Racking would tilt the level slats of ${a.run}, so it keeps a level top here. Write \`slope level top\` or \`slope in steps\`, or stand the slats up with \`flip upright\` and rails.`,
   },
   'placement-circular': {
     message: (a) =>

@@ -1,4 +1,4 @@
-import type { RunLayout } from '../layout/index.ts';
+import { bottomEdge, heightAt, type RunLayout } from '../layout/index.ts';
 import { levelAt } from '../model/index.ts';
 import { type Measure, mm, roundToStep, toMm } from '../units/index.ts';
 import { dimensionText } from './dimension-text.ts';
@@ -24,15 +24,16 @@ export function clearanceMarks(run: RunLayout, measure: Measure, letter: number)
   const labels: Label[] = [];
   let path = '';
   for (const { key, number, from, to, clear } of level ? [] : run.bays) {
-    const reach = run.reach.get(number);
-    if (!reach) continue;
+    const edge = bottomEdge(run, number);
+    if (!edge) continue;
     for (const end of ['left', 'right'] as const) {
       const at = end === 'left' ? from : to;
       const inward = end === 'left' ? 1 : -1;
       const surface = levelAt(run.groundLine, at);
-      const clearance = reach[0] - surface;
+      const bottom = heightAt(edge, at);
+      const clearance = bottom - surface;
       const x = toMm(at) + inward * INSET * letter;
-      const [y0, y1] = [-toMm(reach[0]), -toMm(surface)];
+      const [y0, y1] = [-toMm(bottom), -toMm(surface)];
       path += linePath(x, y0, x, y1);
       for (const y of [y0, y1]) path += linePath(x - STROKE * letter, y, x + STROKE * letter, y);
       // Between slats and ground where a text goes in between; else below the ground's hatching.

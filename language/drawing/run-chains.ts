@@ -1,4 +1,5 @@
-import type { Piece, RunLayout } from '../layout/index.ts';
+import { bottomEdge, heightAt, type Piece, type RunLayout } from '../layout/index.ts';
+import { levelAt } from '../model/index.ts';
 import type { Measure, Ticks } from '../units/index.ts';
 import { type Chain, chain } from './chains.ts';
 import { extentOf } from './extent.ts';
@@ -11,11 +12,12 @@ import { isBehind } from './front-slats.ts';
 export function dimensionChains(run: RunLayout, measure: Measure, from: 'front' | 'back' = 'front'): Chain[] {
   const length = run.spec.length.value;
   // Where the ground is not level every post is as deep as its own place asks.
-  const foot = run.spec.levels ? run.ground : Math.min(run.ground, ...postFeet(run));
+  const foot = run.spec.levels ? Infinity : Math.min(run.ground, ...postFeet(run));
+  const { ground, bottom, top, postTop } = heightsBeside(run, from);
   const lengths = (parts: Pick<Chain, 'key' | 'parent' | 'kind'>, at: readonly Ticks[]) =>
     chain({ ...parts, side: 'top' }, at, 0, measure);
   const heights = (parts: Pick<Chain, 'key' | 'parent' | 'kind' | 'side'>, at: readonly Ticks[]) =>
-    chain(parts, at, run.ground, measure);
+    chain(parts, at, ground, measure);
   const posts = run.posts.flatMap((post) => [post.from, post.to]).filter((x) => x > 0 && x < length);
   const all = [
     lengths({ key: 'length', kind: 'overall' }, [0, length]),
@@ -31,15 +33,32 @@ export function dimensionChains(run: RunLayout, measure: Measure, from: 'front' 
       return lengths({ key: `gate-${bay.gate}`, kind: 'gate', parent: 'posts' }, [from, ...edges, to]);
     }),
     ...uprightChains(run, measure, from),
-    heights({ key: 'height', kind: 'overall', side: 'left' }, [foot, run.ground, run.top, run.postTop]),
-    heights({ key: 'infill', kind: 'heights', side: 'left', parent: 'height' }, [
-      run.ground,
-      run.bottom,
-      run.top,
-    ]),
+    heights({ key: 'height', kind: 'overall', side: 'left' }, [Math.min(foot, ground), ground, top, postTop]),
+    heights({ key: 'infill', kind: 'heights', side: 'left', parent: 'height' }, [ground, bottom, top]),
     ...levelChain(run, measure, from),
   ];
   return all.filter((one) => one.at.length > 1);
+}
+
+/** Heights at the highest ground; of a run that slopes, at the end where they are written. */
+function heightsBeside(
+  run: RunLayout,
+  from: 'front' | 'back',
+): Record<'ground' | 'bottom' | 'top' | 'postTop', Ticks> {
+  const { ground, bottom, top, postTop } = run;
+  const first = from === 'front';
+  const [bay, post] = first ? [run.bays[0], run.posts[0]] : [run.bays.at(-1), run.posts.at(-1)];
+  const edges = bay && run.edges.get(bay.number);
+  if (!bay || !post || !edges?.top) return { ground, bottom, top, postTop };
+  const at = first ? bay.from : bay.to;
+  const low = bottomEdge(run, bay.number);
+  const solid = run.pieces.find(({ key }) => key === post.key)?.solid;
+  return {
+    ground: Math.round(levelAt(run.groundLine, at)),
+    bottom: low ? Math.round(heightAt(low, at)) : bottom,
+    top: Math.round(heightAt(edges.top, at)),
+    postTop: solid ? extentOf(solid).z1 : postTop,
+  };
 }
 
 function postFeet(run: RunLayout): Ticks[] {

@@ -1,4 +1,12 @@
-import type { Bay, Piece, RunLayout } from '../layout/index.ts';
+import {
+  type Bay,
+  bottomEdge,
+  heightAt,
+  type Incline,
+  type Piece,
+  type RunLayout,
+  topEdge,
+} from '../layout/index.ts';
 import { levelAt } from '../model/index.ts';
 import { type Measure, roundToStep, TICKS_PER_MM, type Ticks, toMm } from '../units/index.ts';
 import { chain } from './chains.ts';
@@ -49,7 +57,7 @@ function drawSection(run: RunLayout, bay: Bay, measure: Measure, letter: number)
   const [left, top, right, foot] = boundsOf(seen, level);
   const object: Bounds = [left, top, right, level];
   const cut = seen.filter((one) => one.cut);
-  const chains = drawChains(key, sectionChains(run, bay, surface, seen, measure), object, letter);
+  const chains = drawChains(key, sectionChains(run, bay, station, surface, seen, measure), object, letter);
   const edges = cut.filter(({ piece }) => piece.role !== 'cleat').map(({ shape }) => shape);
   const pole = storyPole(
     key,
@@ -131,8 +139,18 @@ function boundsOf(seen: readonly Seen[], level: number): Bounds {
 }
 
 /** Heights from the ground at the cut, and how deep everything is through the run. */
-function sectionChains(run: RunLayout, bay: Bay, surface: Ticks, seen: readonly Seen[], measure: Measure) {
-  const [bottom, top] = run.reach.get(bay.number) ?? [run.bottom, run.top];
+function sectionChains(
+  run: RunLayout,
+  bay: Bay,
+  station: Ticks,
+  surface: Ticks,
+  seen: readonly Seen[],
+  measure: Measure,
+) {
+  const at = (edge: Incline | undefined, level: Ticks) =>
+    edge ? Math.round(heightAt(edge, station)) : level;
+  const bottom = at(bottomEdge(run, bay.number), run.bottom);
+  const top = at(topEdge(run, bay.number), run.top);
   const posts = seen.filter(({ piece }) => piece.role === 'post').map(({ piece }) => extentOf(piece.solid));
   const feet = posts.map(({ z0 }) => Math.min(z0, surface));
   const tops = posts.map(({ z1 }) => z1);

@@ -17,7 +17,9 @@ export function seeThrough(openings: readonly Opening[], slats: readonly Piece[]
 type Range = readonly [from: number, to: number];
 interface Window {
   readonly x: Range;
+  /** Of a bay that slopes, as it would be at station 0. */
   readonly z: Range;
+  readonly rise: number;
 }
 
 const placeOf = ({ gate, bay }: Piece | Opening): string => (gate === undefined ? `${bay}` : `gate ${gate}`);
@@ -26,12 +28,14 @@ const placeOf = ({ gate, bay }: Piece | Opening): string => (gate === undefined 
 function windowsOf(openings: readonly Opening[]): ReadonlyMap<string, Window> {
   const windows = new Map<string, Window>();
   for (const opening of openings) {
-    const { x0, x1, z0, z1 } = opening;
+    const { x0, x1, rise = 0 } = opening;
+    const [z0, z1] = [opening.z0, opening.z1].map((z) => z - rise * ((x0 + x1) / 2)) as [number, number];
     const place = placeOf(opening);
     const { x, z } = windows.get(place) ?? { x: [x0, x1], z: [z0, z1] };
     windows.set(place, {
       x: [Math.min(x[0], x0), Math.max(x[1], x1)],
       z: [Math.min(z[0], z0), Math.max(z[1], z1)],
+      rise,
     });
   }
   return windows;
@@ -51,7 +55,14 @@ function faceArea(slat: Piece, window: Window | undefined): number {
     [low[2], high[2]],
   ];
   if (!window) return sizeOf(x) * sizeOf(z);
+  // A plumb slat sawn to a slope is as long on either edge as from one slope to the other.
+  if (window.rise !== 0) return sizeOf(x) * shared(alongSlope(slat, window.rise), window.z);
   return sizeOf(x) >= sizeOf(z) ? shared(x, window.x) * sizeOf(z) : sizeOf(x) * shared(z, window.z);
+}
+
+function alongSlope({ solid }: Piece, rise: number): Range {
+  const heights = solid.vertices.map(([x, , z]) => z - rise * x);
+  return [Math.min(...heights), Math.max(...heights)];
 }
 
 const sizeOf = (range: Range): number => range[1] - range[0];

@@ -3,17 +3,21 @@ import { formatLength, type Ticks } from '../units/index.ts';
 import { roomOf } from './as-built.ts';
 import { edgeMoved, straightEdge } from './edge.ts';
 import type { Filled } from './fit-infill.ts';
+import type { Stand } from './follow-ground.ts';
 import { centered, cleatProblems, roomBetween } from './holds.ts';
 import { type Between, cutWithin, type HeldEnd, type OnFace, type Panel, type Range } from './infill.ts';
 import { bayLabel, railLabel } from './labels.ts';
 import type { Opening } from './layout.ts';
 import { type Line, thickestOf } from './lines.ts';
 import { makeBoard } from './make-board.ts';
-import { openingsOf } from './openings.ts';
+import type { About } from './make-piece.ts';
+import { makeSloped, type Racking, slopedOver } from './make-racked.ts';
+import { openingsOf, rackedOpening } from './openings.ts';
 import type { Piece } from './piece.ts';
 import { postDepth } from './post-pieces.ts';
 import type { PlacedBay, PlacedPost } from './posts.ts';
 import { geometryProblem } from './problems.ts';
+import { rackingOf } from './racks.ts';
 
 /** A bay that slats fill: its rails, if it has them, the panel, and where one sees through. */
 export interface BayPlan {
@@ -28,15 +32,18 @@ export function planBay(
   spec: RunSpec,
   bayPlaced: PlacedBay,
   { lines, back }: Pick<Filled, 'lines' | 'back'>,
-  z: Range,
+  stand: Pick<Stand, 'z' | 'rack'>,
 ): BayPlan {
   const { upright } = spec.infill.flip;
   const placed = upright ? squared(bayPlaced) : bayPlaced;
   const { bay } = placed;
-  const rails = upright ? railsOf(spec, placed, z) : [];
+  const racking = stand.rack && rackingOf(stand.rack);
+  // Racked, all heights are those at one station, from which pieces go up or down with the slope.
+  const z: Range = stand.rack ? [stand.rack.bottom.z, stand.rack.top.z] : stand.z;
+  const rails = upright ? railsOf(spec, placed, z, racking) : [];
   const x: Range = [bay.from, bay.to];
-  const free: Range = upright ? insideRails(spec, z) : z;
-  const { reach, flush, edges } = upright ? uprightReach(spec, z) : levelReach(spec, placed);
+  const free: Range = upright ? insideRails(spec, z, racking) : z;
+  const { reach, flush, edges } = upright ? uprightReach(spec, z, racking) : levelReach(spec, placed);
   const panel: Panel = {
     run: spec.name,
     bay: bay.number,
@@ -47,7 +54,8 @@ export function planBay(
     reach,
     flush,
     step: spec.measure.step,
-    hold: holdOf(spec, placed, lines, z, facesOf(spec.infill.mounting.value)[0]),
+    hold: holdOf(spec, placed, lines, free, z, facesOf(spec.infill.mounting.value)[0]),
+    ...(racking ? { racking } : {}),
     ...(upright ? {} : cornerEnds(spec, placed)),
     ...(edges ? { edges } : {}),
     from: [spec.infill.fill, spec.origin],
@@ -55,7 +63,7 @@ export function planBay(
   const behind = back && {
     ...panel,
     lines: back,
-    hold: holdOf(spec, placed, back, z, 'back'),
+    hold: holdOf(spec, placed, back, free, z, 'back'),
     behind: true,
   };
   const sight = {
@@ -69,7 +77,12 @@ export function planBay(
     x,
     z: free,
   };
-  return { rails, panels: behind ? [panel, behind] : [panel], openings: openingsOf(sight) };
+  const openings = openingsOf(sight);
+  return {
+    rails,
+    panels: behind ? [panel, behind] : [panel],
+    openings: racking ? openings.map((opening) => rackedOpening(opening, racking)) : openings,
+  };
 }
 
 /** The bay as the rectangle within it. */
@@ -143,6 +156,7 @@ function holdOf(
   spec: RunSpec,
   placed: PlacedBay,
   lines: readonly Line[],
+  inner: Range,
   z: Range,
   face: ScreenFace | undefined,
 ): OnFace | Between {
@@ -150,7 +164,6 @@ function holdOf(
   const { infill } = spec;
   const { upright } = infill.flip;
   const x: Range = [bay.from, bay.to];
-  const inner = insideRails(spec, z);
   if (face || !infill.cleat) {
     const holders = upright
       ? [
@@ -180,17 +193,18 @@ export function facePlane({ infill, rail, post }: RunSpec, face: 'front' | 'back
   return y[face === 'front' ? 0 : 1];
 }
 
-function insideRails({ rail, infill }: RunSpec, z: Range): Range {
-  const width = infill.flip.upright ? (rail?.value.width.value ?? 0) : 0;
+function insideRails({ rail }: RunSpec, z: Range, racking?: Racking): Range {
+  const width = Math.ceil((rail?.value.width.value ?? 0) * slopedOver(racking?.rise ?? 0));
   return [z[0] + width, z[1] - width];
 }
 
 type Reach = Pick<Panel, 'reach' | 'flush' | 'edges'>;
 
-function uprightReach(spec: RunSpec, z: Range): Reach {
-  if (spec.infill.mounting.value.kind !== 'between') return { reach: z, flush: 'start' };
+function uprightReach(spec: RunSpec, z: Range, racking?: Racking): Reach {
+  // What the tape takes of racked slats is taken at the bottom, so that their tops are in one line.
+  if (spec.infill.mounting.value.kind !== 'between') return { reach: z, flush: racking ? 'end' : 'start' };
   const gap = spec.infill.endGap.value;
-  const inner = insideRails(spec, z);
+  const inner = insideRails(spec, z, racking);
   return { reach: [inner[0] + gap, inner[1] - gap], flush: 'middle' };
 }
 
@@ -218,30 +232,42 @@ function cornerEnds({ infill }: RunSpec, { left, right }: PlacedBay): Pick<Panel
   return infill.mounting.value.kind !== 'between' && (low || high) ? { ends: { low, high } } : {};
 }
 
-function railsOf(spec: RunSpec, placed: PlacedBay, z: Range): readonly Piece[] {
+function railsOf(spec: RunSpec, placed: PlacedBay, z: Range, racking: Racking | undefined): readonly Piece[] {
   const { bay, left, right } = placed;
   const { rail } = spec;
   if (!rail) return [];
-  const inner = insideRails(spec, z);
-  const x = cutWithin([bay.from, bay.to], spec.measure.step, 'middle');
-  const y = centered(rail.value.thickness.value);
-  return (['top', 'bottom'] as const).map((end) =>
-    makeBoard(
-      {
-        key: railKey(placed, end),
-        label: railLabel(bayLabel(bay.number), end),
-        role: 'rail',
-        run: spec.name,
-        bay: bay.number,
-        side: 'middle',
-        supports: [left.mark.key, right.mark.key],
-        from: [rail.origin, rail.value.origin, spec.origin],
-      },
-      { name: rail.value.name },
-      false,
-      { x, y, z: end === 'top' ? [inner[1], z[1]] : [z[0], inner[0]] },
-    ),
-  );
+  const { name, width, thickness } = rail.value;
+  const inner = insideRails(spec, z, racking);
+  const { step } = spec.measure;
+  const y = centered(thickness.value);
+  return (['top', 'bottom'] as const).map((end) => {
+    const about: About = {
+      key: railKey(placed, end),
+      label: railLabel(bayLabel(bay.number), end),
+      role: 'rail',
+      run: spec.name,
+      bay: bay.number,
+      side: 'middle',
+      supports: [left.mark.key, right.mark.key],
+      from: [rail.origin, rail.value.origin, spec.origin],
+    };
+    if (racking) {
+      const top = end === 'top' ? z[1] : inner[0];
+      return makeSloped(
+        about,
+        { name },
+        { x: [bay.from, bay.to], y, top, width: width.value },
+        racking,
+        step,
+      );
+    }
+    const x = cutWithin([bay.from, bay.to], step, 'middle');
+    return makeBoard(about, { name }, false, {
+      x,
+      y,
+      z: end === 'top' ? [inner[1], z[1]] : [z[0], inner[0]],
+    });
+  });
 }
 
 const railKey = ({ bay }: PlacedBay, end: 'top' | 'bottom'): string => `${bay.key}/rail-${end}`;

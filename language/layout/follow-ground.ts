@@ -6,6 +6,7 @@ import type { Course } from './layout.ts';
 import { coursesOf, type Line } from './lines.ts';
 import { goOnBelow, pitchOf } from './more-courses.ts';
 import type { PlacedBay } from './posts.ts';
+import { type Rack, rackedStands } from './racks.ts';
 
 /** How a bay stands over the ground. */
 export interface Stand {
@@ -13,6 +14,8 @@ export interface Stand {
   readonly ground: Ticks;
   /** Bottom and top of what fills it, from the datum. */
   readonly z: Range;
+  /** Where it slopes: `z` are the lowest and highest of it then. */
+  readonly rack?: Rack;
   /** None where a gate hangs. */
   readonly filled?: Held;
 }
@@ -30,6 +33,7 @@ export function standsOf(
   bays: readonly PlacedBay[],
   infills: Infills,
 ): ReadonlyMap<number, Stand> {
+  if (spec.levels && spec.slope?.value === 'racked') return rackedStands(spec, bays, infills);
   const ref = spec.ground.value;
   const z: Range = [ref + infills.ends.bottom, ref + infills.ends.height];
   const line = groundLine(spec);

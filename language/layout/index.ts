@@ -4,6 +4,7 @@
  *
  * Lives here: geometry of pieces. Does not live here: judgment (checks/), pictures (drawing/).
  */
+export { aboveGround, bottomEdge, topEdge } from './bay-edges.ts';
 export { type Flat, levelFace, type SlatEnd } from './corner.ts';
 export {
   type DeckDivision,
@@ -14,6 +15,7 @@ export {
 } from './deck-posts.ts';
 export { leastOverlap, spellName } from './fit/index.ts';
 export { hashOf } from './hash.ts';
+export { heightAt, type Incline } from './incline.ts';
 export { createLayoutMemo, type LayoutMemo, layOutJob } from './job.ts';
 export type { Joints } from './joints.ts';
 export type * from './layout.ts';

@@ -8,6 +8,7 @@ import { type Line, thickestOf } from './lines.ts';
 import { type Block, makeBoard } from './make-board.ts';
 import { makeCutSlat } from './make-cut-slat.ts';
 import { type About, leaned } from './make-piece.ts';
+import { makePlumb, makeSloped, type Racking, slopedOver } from './make-racked.ts';
 import { courseKey } from './names.ts';
 import type { Piece } from './piece.ts';
 
@@ -65,6 +66,8 @@ export interface Panel {
   readonly ends?: { readonly low?: SlatEnd; readonly high?: SlatEnd };
   /** Where level slats end between or on posts that are out of plumb, end gaps left out. */
   readonly edges?: { readonly low: Edge; readonly high: Edge };
+  /** Of a racked bay: heights are those at its station. Slats stand plumb and are sawn to the slope. */
+  readonly racking?: Racking;
   /** Statements every piece follows from, after those of its line. */
   readonly from: readonly Origin[];
 }
@@ -85,8 +88,9 @@ export function panelPieces(panel: Panel): Piece[] {
     panel.hold.kind === 'between' ? betweenPlaces(panel, panel.hold, cleats) : facePlaces(panel, panel.hold);
   for (const line of panel.lines) {
     const across: Range = [line.low, line.high];
-    const x = panel.upright ? across : reach;
-    const z = panel.upright ? reach : across;
+    const long = panel.racking ? rackedReach(panel, panel.racking, line.high - line.low) : reach;
+    const x = panel.upright ? across : long;
+    const z = panel.upright ? long : across;
     const { y, supports } = place(line, x, z);
     const about: About = {
       run: panel.run,
@@ -100,6 +104,10 @@ export function panelPieces(panel: Panel): Piece[] {
       from: originsOf(line),
     };
     const stock = { name: line.stock.name, ripped: line.ripped };
+    if (panel.racking) {
+      cleats.push(makePlumb(about, stock, { x, y, z }, panel.racking));
+      continue;
+    }
     if (panel.ends || panel.edges) {
       const face = panel.hold.kind === 'face' ? panel.hold.face : 'front';
       const { step, flush, ends, edges } = panel;
@@ -125,6 +133,13 @@ export function cutWithin([low, high]: Range, step: Ticks, flush: Flush): Range 
   const spare = place - length;
   const from = flush === 'start' ? low : flush === 'end' ? high - length : low + Math.floor(spare / 2);
   return [from, from + length];
+}
+
+/** From tip to tip a racked slat is as long as the tape's marks allow. */
+function rackedReach({ reach: [low, high], step, flush }: Panel, { rise }: Racking, width: Ticks): Range {
+  const tips = Math.abs(rise) * width;
+  const [from, to] = cutWithin([low, high + tips], step, flush);
+  return flush === 'end' ? [from, to - tips] : [from, Math.max(from + 1, to - tips)];
 }
 
 type Places = (line: Line, x: Range, z: Range) => { y: Range; supports: readonly string[] };
@@ -174,6 +189,11 @@ function cleatsOf(panel: Panel, { front, cleat, ends, span }: Between): Piece[] 
         supports: [end.holder],
         from,
       };
+      if (panel.racking) {
+        const top = index === 0 ? end.at + width.value * slopedOver(panel.racking.rise) : end.at;
+        const sloped = { x: span, y: block.y, top, width: width.value };
+        return makeSloped(about, { name }, sloped, panel.racking, panel.step);
+      }
       const plumb = makeBoard(about, { name }, !panel.upright, block);
       return end.lean ? leaned(plumb, end.lean) : plumb;
     });

@@ -11,6 +11,7 @@ import type {
   TextChange,
 } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
+import type { Incline } from './incline.ts';
 import type { Joints } from './joints.ts';
 import type { Piece } from './piece.ts';
 
@@ -81,6 +82,12 @@ export interface Bay {
   readonly gate?: string;
 }
 
+/** Edges of what fills a bay, where they are not level: straight along it, through a height at a station. */
+export interface BayEdges {
+  readonly bottom?: Incline;
+  readonly top?: Incline;
+}
+
 /** One slat line of an infill: heights from the datum for level slats, stations for upright ones. */
 export interface Course {
   readonly number: number;
@@ -101,6 +108,8 @@ export interface Opening {
   readonly x1: Ticks;
   readonly z0: Ticks;
   readonly z1: Ticks;
+  /** Of a racked bay, whose openings slope: for one tick along. Heights are those at the middle then. */
+  readonly rise?: number;
   /** Between neighboring slats; the rest are spaces at the edges of the infill. */
   readonly between: boolean;
   /** Depth in the direction of view: the lesser thickness of the two slats; through both faces where both have slats. */
@@ -222,6 +231,8 @@ export interface RunLayout {
   readonly groundLine: readonly GroundPoint[];
   /** Bottom and top of what fills each bay, a gate's leaf included. */
   readonly reach: ReadonlyMap<number, readonly [bottom: Ticks, top: Ticks]>;
+  /** Of bays whose bottom or top slopes: there `reach` holds the lowest and highest of it between the posts. */
+  readonly edges: ReadonlyMap<number, BayEdges>;
   /** Slat lines by bay, a gate's leaf included; level bays share one list. Those of the front where both faces have slats. */
   readonly courses: ReadonlyMap<number, readonly Course[]>;
   readonly leaves: readonly Leaf[];

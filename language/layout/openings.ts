@@ -2,6 +2,7 @@ import type { Ticks } from '../units/index.ts';
 import type { Range } from './infill.ts';
 import type { Opening } from './layout.ts';
 import type { Line } from './lines.ts';
+import type { Racking } from './make-racked.ts';
 import { twoDigits } from './names.ts';
 
 /** Where one can look through an infill. */
@@ -61,6 +62,12 @@ export function openingsOf(sight: Sight): Opening[] {
     put(upright ? 'edge-right' : 'edge-bottom', gap, [last]);
   }
   return found;
+}
+
+/** An opening of a racked bay: as tall, its middle moved up or down with the slope. */
+export function rackedOpening(opening: Opening, { at, rise }: Racking): Opening {
+  const by = Math.round(rise * ((opening.x0 + opening.x1) / 2 - at));
+  return { ...opening, z0: opening.z0 + by, z1: opening.z1 + by, rise };
 }
 
 /** Lines one after the other as they stand in the way, whichever face they are on. */

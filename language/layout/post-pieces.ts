@@ -3,6 +3,7 @@ import { ceilToStep, type Ticks } from '../units/index.ts';
 import { axesOf } from './corner.ts';
 import type { Stand } from './follow-ground.ts';
 import { centered } from './holds.ts';
+import { reachOfIncline } from './incline.ts';
 import type { Range } from './infill.ts';
 import type { StartJoint } from './joints.ts';
 import { postLabel } from './labels.ts';
@@ -11,6 +12,7 @@ import { type Block, makeBoard } from './make-board.ts';
 import { type About, makePiece } from './make-piece.ts';
 import type { Piece, Vec3 } from './piece.ts';
 import type { PlacedPost, PlacedPosts } from './posts.ts';
+import { middleOf } from './racks.ts';
 
 /**
  * Depth below ground. Where none is stated, half of what stands above ground, up to the next mark: one third
@@ -56,8 +58,15 @@ export function standingPosts(
   const line = groundLine(spec);
   const tops = new Map<PlacedPost, Ticks>();
   for (const { bay, left, right } of bays) {
-    const top = stands.get(bay.number)?.z[1] ?? 0;
-    for (const post of [left, right]) tops.set(post, Math.max(top, tops.get(post) ?? top));
+    const stand = stands.get(bay.number);
+    for (const [post, face] of [
+      [left, bay.from],
+      [right, bay.to],
+    ] as const) {
+      const past = face === bay.from ? 1 : -1;
+      const top = stand ? topBeside(spec, stand, middleOf(post), face + past * pastPost(spec, post)) : 0;
+      tops.set(post, Math.max(top, tops.get(post) ?? top));
+    }
   }
   const highest = Math.max(...[...stands.values()].map(({ z }) => z[1]));
   return posts.map((post) => {
@@ -66,6 +75,19 @@ export function standingPosts(
     const embed = embedOf(spec, top - ground);
     return { post, z: [ground - embed.value, top], embed };
   });
+}
+
+/** How far a post's cap reaches past its face, over what slopes up beside it. */
+function pastPost({ caps }: RunSpec, { mark }: PlacedPost): Ticks {
+  if (!caps) return 0;
+  const { along, overhang } = caps.value;
+  return along ? Math.max(0, Math.ceil((along.value - (mark.to - mark.from)) / 2)) : overhang.value;
+}
+
+/** Top of a bay at a post: where it slopes, of its line from the post's middle to `reach`, up to a mark of the tape. */
+function topBeside({ measure }: RunSpec, { z, rack }: Stand, middle: Ticks, reach: Ticks): Ticks {
+  if (!rack) return z[1];
+  return ceilToStep(reachOfIncline(rack.top, middle, reach)[1] - 1e-6, measure.step);
 }
 
 export function postPieces(spec: RunSpec, posts: readonly StandingPost[]): Piece[] {

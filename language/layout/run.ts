@@ -9,7 +9,7 @@ import { groundProblems } from './ground-problems.ts';
 import { hashOf } from './hash.ts';
 import { type Panel, panelPieces, type Range } from './infill.ts';
 import type { Joints } from './joints.ts';
-import type { Course, FitResult, Leaf, Opening, RunLayout } from './layout.ts';
+import type { BayEdges, Course, FitResult, Leaf, Opening, RunLayout } from './layout.ts';
 import { coursesOf, thickestOf } from './lines.ts';
 import { linesTrouble } from './lines-as.ts';
 import { runKey } from './names.ts';
@@ -17,6 +17,7 @@ import type { Piece } from './piece.ts';
 import { borrowedPost, embedOf, postPieces, standingPosts } from './post-pieces.ts';
 import type { PlacedBay, PlacedPosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
+import { rackingOf, rackProblems } from './racks.ts';
 import { standingRun } from './standing-run.ts';
 import { stiffen } from './stiffeners.ts';
 
@@ -44,6 +45,8 @@ export function layOutRun(stated: RunSpec, hash: string = hashOf(stated), joints
   const count = countOf(placed, infills);
   if (count > MOST_PIECES) return unsound([tooMany(spec, count)]);
   const stands = standsOf(spec, placed.bays, infills);
+  const steep = rackProblems(spec, stands);
+  if (steep.length > 0) return unsound(steep);
   const content = fillAll(spec, placed.bays, stands, infills, count);
   const posts = standingPosts(spec, placed, stands);
   const deepest = posts.reduce(
@@ -85,7 +88,10 @@ function planOf({ measured, ...plan }: RunSpec, joints: Joints): Pick<RunLayout,
   return measured ? { planned: layOutRun(plan, '', joints) } : {};
 }
 
-type Content = Pick<RunLayout, 'courses' | 'reach' | 'leaves' | 'pieces' | 'openings' | 'fits' | 'problems'>;
+type Content = Pick<
+  RunLayout,
+  'courses' | 'reach' | 'edges' | 'leaves' | 'pieces' | 'openings' | 'fits' | 'problems'
+>;
 
 /** What bays and leaves hold. Leaves beyond the most that is laid out are left out. */
 function fillAll(
@@ -98,6 +104,7 @@ function fillAll(
   const problems: Problem[] = [];
   const courses = new Map<number, readonly Course[]>();
   const reach = new Map<number, Range>();
+  const edges = new Map<number, BayEdges>();
   const openings: Opening[] = [];
   const pieces: Piece[] = [];
   const leaves: Leaf[] = [];
@@ -133,17 +140,19 @@ function fillAll(
         if (first) courses.set(placed.bay.number, coursesOf(first.lines, first.upright));
       }
     } else if (stand.filled) {
-      const plan = planBay(spec, placed, stand.filled, stand.z);
+      const plan = planBay(spec, placed, stand.filled, stand);
       pieces.push(...plan.rails);
       openings.push(...plan.openings);
-      const stiff = stiffen(spec, placed, plan.panels.flatMap(panelPieces));
+      if (stand.rack) edges.set(placed.bay.number, stand.rack);
+      const racking = stand.rack && rackingOf(stand.rack);
+      const stiff = stiffen(spec, placed, plan.panels.flatMap(panelPieces), racking);
       problems.push(...stiff.problems);
       for (const piece of stiff.pieces) slats.push(piece);
       courses.set(placed.bay.number, stand.filled.courses);
     }
   }
   for (const piece of slats) pieces.push(piece);
-  return { courses, reach, leaves, pieces, openings, fits, problems };
+  return { courses, reach, edges, leaves, pieces, openings, fits, problems };
 }
 
 /** Level courses of the bay left of a gate, or of the one right of it where that is none of slats. */
@@ -198,6 +207,7 @@ function bare(spec: RunSpec, hash: string, joints: Joints): RunLayout {
     embed: embedOf(spec, 0),
     groundLine: groundLine(spec),
     reach: new Map(),
+    edges: new Map(),
     courses: new Map(),
     leaves: [],
     pieces: [],

@@ -3,6 +3,8 @@ import { formatLength, roundToStep, type Ticks } from '../units/index.ts';
 import type { Range } from './infill.ts';
 import { bayLabel, stiffenerLabel } from './labels.ts';
 import { type Block, makeBoard } from './make-board.ts';
+import type { About } from './make-piece.ts';
+import { makeSloped, type Racking } from './make-racked.ts';
 import type { Piece } from './piece.ts';
 import type { PlacedBay } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
@@ -17,6 +19,7 @@ export function stiffen(
   spec: RunSpec,
   { bay }: PlacedBay,
   pieces: readonly Piece[],
+  racking?: Racking,
 ): { readonly pieces: readonly Piece[]; readonly problems: readonly Problem[] } {
   const { stiffeners, measure } = spec;
   const slats = pieces.filter(({ role }) => role === 'slat' || role === 'trim');
@@ -25,13 +28,16 @@ export function stiffen(
   const { name, width, thickness } = stiffeners.stock.value;
   const long = upright ? 2 : 0;
   // Level slats reach over the posts beside the bay; what is between the posts counts.
-  const room: Range = upright ? reachOf(slats, 2) : [bay.from, bay.to];
+  const room: Range = upright ? heightsOf(slats, racking) : [bay.from, bay.to];
   const across: Range = upright ? [bay.from, bay.to] : reachOf(slats, 2);
   const clear = room[1] - room[0];
   const count = countIn(clear, width.value, stiffeners.apart?.value);
   const held = pieces
     .filter(({ role }) => role === 'cleat')
-    .reduce((most, piece) => Math.max(most, size(reachOf([piece], long))), 0);
+    .reduce(
+      (most, piece) => Math.max(most, size(upright ? heightsOf([piece], racking) : reachOf([piece], long))),
+      0,
+    );
   const needs = count * width.value + 2 * held;
   if (needs >= clear) {
     const args = { bay: bay.number, clear: shown(clear), needs: shown(needs) };
@@ -54,21 +60,19 @@ export function stiffen(
       const at = room[0] + roundToStep((index + 1) * free + index * width.value, measure.step);
       const own: Range = [at, at + width.value];
       const block: Block = upright ? { x: across, y, z: own } : { x: own, y, z: across };
-      return makeBoard(
-        {
-          key: `${bay.key}/stiffener-${face}-${index + 1}`,
-          label: stiffenerLabel(bayLabel(bay.number), index + 1, face),
-          role: 'stiffener',
-          run: spec.name,
-          bay: bay.number,
-          side: face,
-          supports: slats.filter((slat) => touches(slat, block, plane, face)).map(({ key }) => key),
-          from: [stiffeners.origin, stiffeners.stock.value.origin, spec.origin],
-        },
-        { name },
-        !upright,
-        block,
-      );
+      const about: About = {
+        key: `${bay.key}/stiffener-${face}-${index + 1}`,
+        label: stiffenerLabel(bayLabel(bay.number), index + 1, face),
+        role: 'stiffener',
+        run: spec.name,
+        bay: bay.number,
+        side: face,
+        supports: slats.filter((slat) => touches(slat, block, plane, face, racking)).map(({ key }) => key),
+        from: [stiffeners.origin, stiffeners.stock.value.origin, spec.origin],
+      };
+      if (!racking) return makeBoard(about, { name }, !upright, block);
+      const sloped = { x: across, y, top: own[1], width: width.value };
+      return makeSloped(about, { name }, sloped, racking, measure.step);
     });
   });
   const holding = new Map<string, string[]>();
@@ -90,12 +94,20 @@ function countIn(clear: Ticks, width: Ticks, apart: Ticks | undefined): number {
   return apart === undefined ? 1 : Math.max(0, Math.ceil((clear - apart) / (apart + width)));
 }
 
-function touches(slat: Piece, { x, z }: Block, plane: Ticks, face: ScreenFace): boolean {
+function touches(slat: Piece, { x, z }: Block, plane: Ticks, face: ScreenFace, racking?: Racking): boolean {
   return (
     depthOf(slat)[face === 'front' ? 0 : 1] === plane &&
     shares(reachOf([slat], 0), x) &&
-    shares(reachOf([slat], 2), z)
+    shares(heightsOf([slat], racking), z)
   );
+}
+
+/** How high pieces reach; in a racked bay, as it would be at the station of its heights. */
+function heightsOf(pieces: readonly Piece[], racking?: Racking): Range {
+  if (!racking) return reachOf(pieces, 2);
+  const { at, rise } = racking;
+  const heights = pieces.flatMap(({ solid }) => solid.vertices.map(([x, , z]) => z - rise * (x - at)));
+  return [Math.ceil(Math.min(...heights) - 1e-6), Math.floor(Math.max(...heights) + 1e-6)];
 }
 
 const size = ([low, high]: Range): Ticks => high - low;

@@ -50,10 +50,11 @@ export interface GroundLevel {
 }
 
 /**
- * One top line and the same course lines for all of the run, more courses below where the ground falls away; or
- * bays that step down with the ground, by whole pitches of the pattern.
+ * One top line and the same course lines for all of the run, more courses below where the ground falls away; bays
+ * that step down with the ground, by whole pitches of the pattern; or rails that slope with it from post to post,
+ * upright slats plumb on them.
  */
-export type Slope = 'level-top' | 'in-steps';
+export type Slope = 'level-top' | 'in-steps' | 'racked';
 
 /** A stretch of the run where no hole may be: a pipe, a root, a tap. */
 export interface NoHole {

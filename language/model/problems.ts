@@ -105,6 +105,8 @@ export interface ProblemArgs {
     readonly run: string;
     readonly reason: 'other-file' | 'broken';
   };
+  /** Level slats asked to slope with the ground. */
+  readonly 'racked-level-slats': { readonly run: string };
   /** A run that comes after itself, by way of others. */
   readonly 'placement-circular': { readonly run: string; readonly way: string };
   /** A run that goes on with its own slat lines, by way of others. */

@@ -6,7 +6,7 @@ import { groundLine } from './ground-line.ts';
 import type { GroundLevel, RunSpec, Sourced } from './job.ts';
 import type { Picked } from './pick-statements.ts';
 import { readLength } from './read-length.ts';
-import { assumedLength, originOf, type Reader } from './reader.ts';
+import { assumedLength, originOf, type Reader, tell } from './reader.ts';
 
 type Ground = Pick<RunSpec, 'ground' | 'levels' | 'slope'>;
 
@@ -63,8 +63,19 @@ function readDirected(
 }
 
 function readSlope(reader: Reader, statement: ast.SlopeStatement | undefined): Pick<RunSpec, 'slope'> {
-  if (!statement || (!statement.level && !statement.steps)) return {};
-  return {
-    slope: { value: statement.steps ? 'in-steps' : 'level-top', origin: originOf(reader, statement) },
-  };
+  if (!statement || (!statement.level && !statement.steps && !statement.racked)) return {};
+  const value = statement.racked ? 'racked' : statement.steps ? 'in-steps' : 'level-top';
+  return { slope: { value, origin: originOf(reader, statement) } };
+}
+
+/** Level slats are not racked: that is told, and they keep a level top. */
+export function rackedOnlyUpright(
+  reader: Reader,
+  { slope, ...ground }: Ground,
+  upright: boolean,
+  run: string,
+): Ground {
+  if (!slope || upright || slope.value !== 'racked') return { ...ground, ...(slope ? { slope } : {}) };
+  tell(reader, 'racked-level-slats', slope.origin, { run });
+  return { ...ground, slope: { ...slope, value: 'level-top' } };
 }

@@ -10,7 +10,7 @@ import { readDressing } from './read-dressing.ts';
 import { type ReadFill, readFill } from './read-fill.ts';
 import { readFlip } from './read-flip.ts';
 import { readGate } from './read-gate.ts';
-import { readAcross, readGround } from './read-ground.ts';
+import { rackedOnlyUpright, readAcross, readGround } from './read-ground.ts';
 import { readHole } from './read-hole.ts';
 import { readInfillFit, readMounting } from './read-infill.ts';
 import { readBand, readLength } from './read-length.ts';
@@ -117,7 +117,7 @@ function readOwn(
     tops,
     height,
     bottom,
-    ...ground,
+    ...rackedOnlyUpright(reader, ground, upright, node.name),
     ...(deck ? { deck } : readAcross(reader, pick)),
     ...(upright && rail ? { rail } : {}),
     infill,

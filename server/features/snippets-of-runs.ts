@@ -83,6 +83,7 @@ export const RUNS_SNIPPETS: StatementSnippets = {
   SlopeStatement: [
     one('slope level top', 'slope level top', 'more courses below as the ground falls'),
     one('slope in steps', 'slope in steps', 'bays step down by whole pitches'),
+    one('slope racked', 'slope racked', 'rails slope with the ground, upright slats plumb on them'),
   ],
   NoHole: [
     one(

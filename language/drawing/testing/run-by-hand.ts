@@ -238,6 +238,7 @@ export function runByHand(hand: HandRun): RunLayout {
       { x: 0, z: ground },
       { x, z: ground },
     ],
+    edges: new Map(),
     reach: new Map(bays.map(({ number }) => [number, [bottom, top]])),
     ground,
     bottom,

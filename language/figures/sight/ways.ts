@@ -1,4 +1,4 @@
-import type { Solid, Vec3 } from '../../layout/index.ts';
+import { bottomEdge, heightAt, type Incline, type Solid, topEdge, type Vec3 } from '../../layout/index.ts';
 import { type GroundPoint, levelAt } from '../../model/index.ts';
 import { inPlan, type PlacedRun } from './scene.ts';
 
@@ -25,18 +25,21 @@ export function gatewaysOf(runs: readonly PlacedRun[]): Gateways {
     const { run } = placed;
     const end = run.spec.length.value;
     for (const [index, bay] of run.bays.entries()) {
-      const [bottom, top] = run.reach.get(bay.number) ?? [run.bottom, run.top];
+      const low = bottomEdge(run, bay.number) ?? { at: 0, z: run.bottom, rise: 0 };
+      const high = topEdge(run, bay.number) ?? { at: 0, z: run.top, rise: 0 };
       const before = run.bays[index - 1];
       const after = run.bays[index + 1];
       // From middle of post to middle of post, so that bays lie side by side.
       const from = before ? (before.to + bay.from) / 2 : 0;
       const to = after ? (bay.to + after.from) / 2 : end;
-      const panel = panelOf(placed, [from, to], [bottom, bottom], [top, top]);
+      const ends = (line: Incline, a: number, b: number): Ends => [heightAt(line, a), heightAt(line, b)];
+      const tops = ends(high, from, to);
+      const panel = panelOf(placed, [from, to], ends(low, from, to), tops);
       (bay.gate === undefined ? found.through : found.gates).push(panel);
-      found.over.push(panelOf(placed, [from, to], [top, top], [FAR, FAR]));
+      found.over.push(panelOf(placed, [from, to], tops, [FAR, FAR]));
       for (const [a, b] of stretches(run.groundLine, from, to)) {
         const levels = [levelAt(run.groundLine, a), levelAt(run.groundLine, b)] as const;
-        found.under.push(panelOf(placed, [a, b], levels, [bottom, bottom]));
+        found.under.push(panelOf(placed, [a, b], levels, ends(low, a, b)));
         ground.push(panelOf(placed, [a, b], [-FAR, -FAR], levels));
       }
     }

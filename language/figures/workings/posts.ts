@@ -1,4 +1,4 @@
-import type { PostMark, RunLayout } from '../../layout/index.ts';
+import { heightAt, type PostMark, type RunLayout } from '../../layout/index.ts';
 import { type Job, levelAt, type PostStock } from '../../model/index.ts';
 import type { Published, PublishedValue } from '../../standards/index.ts';
 import { inches, type Ticks, toInches } from '../../units/index.ts';
@@ -40,7 +40,13 @@ function workOutLoads(run: RunLayout, job: Job): readonly PostLoad[] {
     const stock = stockOf(run, mark);
     const half = beside.reduce((sum, bay) => sum + bay.clear / 2, 0);
     const tributary = Math.round(half + (mark.to - mark.from));
-    const reaches = beside.map(({ number }) => run.reach.get(number) ?? [run.bottom, run.top]);
+    // Of a bay that slopes, where it meets the post.
+    const reaches = beside.map(({ number, to }): readonly [Ticks, Ticks] => {
+      const { bottom: low, top: high } = run.edges.get(number) ?? {};
+      const [least, most] = run.reach.get(number) ?? [run.bottom, run.top];
+      const face = to === mark.from ? mark.from : mark.to;
+      return [low ? heightAt(low, face) : least, high ? heightAt(high, face) : most];
+    });
     const bottom = Math.min(...reaches.map(([low]) => low), run.top);
     const top = Math.max(...reaches.map(([, high]) => high), bottom);
     const ground = footingLevel(run, Math.round((mark.from + mark.to) / 2));
