@@ -18,13 +18,24 @@ export const boughtUnused: LayoutCheck = {
   },
   check: (layout, job) => {
     if (job.onHand.length === 0) return [];
-    const plans = new Map(firstTakeoff(layout, job).plans.map((plan) => [plan.demand.stock.name, plan]));
+    const { plans } = firstTakeoff(layout, job);
+    const wanted = new Set(
+      plans.flatMap((plan) => [plan.bought, ...plan.demands.map((one) => one.stock)]).map(({ name }) => name),
+    );
+    const used = new Set(
+      plans
+        .flatMap(({ boards }) => boards.filter(({ onHand }) => onHand))
+        .map((one) => `${one.stock} ${one.length}`),
+    );
     return job.onHand.flatMap(({ stock, length, count, origin }): Finding[] => {
-      const plan = plans.get(stock);
-      if (plan?.used.get(length)) return [];
+      if (used.has(`${stock} ${length}`)) return [];
       const shown = formatLength(length, job.measure.value);
       return [
-        { code: 'bought-unused', at: origin, args: { stock, length: shown, count, wanted: plan ? 1 : 0 } },
+        {
+          code: 'bought-unused',
+          at: origin,
+          args: { stock, length: shown, count, wanted: wanted.has(stock) ? 1 : 0 },
+        },
       ];
     });
   },

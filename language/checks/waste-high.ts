@@ -23,9 +23,9 @@ export const wasteHigh: LimitedLayoutCheck = {
     const stated = job.thresholds.find(({ code, is }) => code === 'waste-high' && is === 'percent');
     if (!stated) return [];
     const most = thresholdOf(job, wasteHigh.kind);
-    return firstTakeoff(layout, job).plans.flatMap(({ bought, demand, waste, none }): Finding[] => {
+    return firstTakeoff(layout, job).plans.flatMap(({ bought, waste, none }): Finding[] => {
       if (none || 100 * waste <= most) return [];
-      const args = { stock: demand.stock.name, waste: formatNumber(100 * waste), most: formatNumber(most) };
+      const args = { stock: bought.name, waste: formatNumber(100 * waste), most: formatNumber(most) };
       return [
         { code: 'waste-high', at: stated.origin, args, related: [{ at: bought.origin, note: bought.name }] },
       ];

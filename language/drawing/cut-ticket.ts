@@ -1,16 +1,30 @@
 import { formatLength, type Measure, type Ticks, toMm } from '../units/index.ts';
-import { FONT_STACK, PAPER } from './paper-theme.ts';
+import { PAPER } from './paper-theme.ts';
+import { sawSheet, tenth, SHEET_WIDTH as WIDTH } from './saw-sheet.ts';
 import { textWidth } from './text-width.ts';
 import { escapeXml } from './write-svg.ts';
 
 /** A board to be cut, and how often. */
 export interface TicketBoard {
   readonly times: number;
+  /** Where it is not the stock of the sheet. */
+  readonly stock?: string;
   readonly length: Ticks;
-  /** In the order they are cut. */
-  readonly pieces: readonly { readonly label: string; readonly length: Ticks; readonly mitered: boolean }[];
+  readonly width: Ticks;
+  /** In the order they are crosscut. */
+  readonly parts: readonly TicketPart[];
   readonly offcut: Ticks;
   readonly kerf: Ticks;
+}
+
+/** A piece as wide as the board, or a part ripped into strips. */
+export interface TicketPart {
+  readonly length: Ticks;
+  readonly ripped: boolean;
+  readonly strips: readonly {
+    readonly width: Ticks;
+    readonly pieces: readonly { readonly label: string; readonly length: Ticks; readonly mitered: boolean }[];
+  }[];
 }
 
 /** A sheet for the saw: what is drawn on it. */
@@ -20,24 +34,14 @@ export interface Ticket {
   readonly boards: readonly TicketBoard[];
 }
 
-const WIDTH = 277;
-const ROW = 17;
+/** Below each bar, for the lengths of its parts; and further down for what is ripped. */
+const BELOW = 10;
+const RIP_LINE = 4.5;
 const BAR = 7;
+/** Of a board that is ripped, for each strip side by side. */
+const STRIP = 5;
 /** Boxes to tick in a row; there is room for two rows, and more boards than that are counted instead. */
 const BOXES = 12;
-const tenth = (x: number): number => Math.round(x * 10) / 10;
-
-/** A sheet as wide as A4 laid on its side, in millimeters, with its title. */
-function sheet(title: string, height: number, drawn: readonly string[]): string {
-  const wide = WIDTH + 20;
-  return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${wide}mm" height="${height}mm" viewBox="0 0 ${wide} ${height}" font-family="${FONT_STACK}" fill="${PAPER.text}">`,
-    `<rect width="100%" height="100%" fill="${PAPER.sheet}"/>`,
-    `<text x="10" y="11" font-size="5.2" font-weight="600">${escapeXml(title)}</text>`,
-    ...drawn,
-    '</svg>\n',
-  ].join('\n');
-}
 
 /**
  * Boards drawn as bars to one scale on a sheet as wide as A4 laid on its side, in millimeters: each with its pieces in
@@ -47,76 +51,133 @@ export function ticketSheet({ title, notes, boards }: Ticket, measure: Measure):
   const longest = Math.max(1, ...boards.map(({ length }) => toMm(length)));
   const scale = (WIDTH - 62) / longest;
   const top = 16 + 5 * notes.length;
-  const height = top + ROW * boards.length + 8;
-  const rows = boards.map((board, at) => rowOf(board, top + at * ROW, scale, measure));
+  let y = top;
+  const rows = boards.map((board) => {
+    const row = rowOf(board, y, scale, measure);
+    y += barOf(board) + BELOW + RIP_LINE * ripsOf(board, measure).length;
+    return row;
+  });
+  const height = y + 8;
   const lines = notes.map(
     (note, at) => `<text x="10" y="${17 + 5 * at}" font-size="3.4">${escapeXml(note)}</text>`,
   );
-  return sheet(title, height, [...lines, ...rows]);
+  return sawSheet(title, height, [...lines, ...rows]);
 }
 
-function rowOf(
-  { times, length, pieces, offcut, kerf }: TicketBoard,
+const barOf = ({ parts }: TicketBoard): number =>
+  Math.max(BAR, ...parts.map(({ strips }) => STRIP * strips.length));
+
+/** What is ripped of a board, in words, alike parts once. */
+function ripsOf({ parts }: TicketBoard, measure: Measure): readonly string[] {
+  const shown = (ticks: Ticks) => formatLength(Math.floor(ticks), measure);
+  const texts = parts
+    .filter(({ ripped }) => ripped)
+    .map(({ length, strips }) => {
+      const widths = new Map<Ticks, number>();
+      for (const { width } of strips) widths.set(width, (widths.get(width) ?? 0) + 1);
+      const into = [...widths].map(([width, count]) => `${count} × ${shown(width)}`).join(' and ');
+      return `rip ${shown(length)} into ${into}`;
+    });
+  return [...new Set(texts)].map((text) => {
+    const many = texts.filter((one) => one === text).length;
+    return many > 1 ? `${text}, ${many} times` : text;
+  });
+}
+
+const X0 = 56;
+
+function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): string {
+  const { times, stock, length, parts, offcut, kerf } = board;
+  const shown = (ticks: Ticks) => formatLength(Math.floor(ticks), measure);
+  const bar = barOf(board);
+  const out: string[] = [
+    `<text x="10" y="${y + 5}" font-size="4.4" font-weight="600">${times} ×</text>`,
+    `<text x="22" y="${y + 5}" font-size="4">${escapeXml(shown(length))}</text>`,
+    ...(stock === undefined
+      ? []
+      : [`<text x="22" y="${tenth(y + 9.6)}" font-size="3">${escapeXml(stock)}</text>`]),
+    ...Array.from(
+      { length: times <= 2 * BOXES ? times : 0 },
+      (_, i) =>
+        `<rect x="${tenth(10 + (i % BOXES) * 3.4)}" y="${tenth(y + (stock === undefined ? 8 : 11) + Math.floor(i / BOXES) * 3.4)}" width="2.6" height="2.6" fill="none" stroke="${PAPER.ink.dimension}" stroke-width="0.2"/>`,
+    ),
+    `<rect x="${X0}" y="${tenth(y)}" width="${tenth(toMm(length) * scale)}" height="${bar}" fill="${PAPER.sheet}" stroke="${PAPER.ink.light}" stroke-width="0.25"/>`,
+  ];
+  let x = X0;
+  for (const part of parts) {
+    const wide = toMm(part.length) * scale;
+    out.push(
+      part.ripped ? rippedPart(board, part, x, y, scale, measure) : wholePart(part, x, y, bar, wide, shown),
+    );
+    x += wide + toMm(kerf) * scale;
+  }
+  if (offcut > 0 && toMm(offcut) * scale > 12)
+    out.push(
+      `<text x="${tenth(X0 + (toMm(length) - toMm(offcut) / 2) * scale)}" y="${tenth(y + bar / 2 + 1.3)}" font-size="3" fill="${PAPER.ink.dimension}" text-anchor="middle">left ${escapeXml(shown(offcut))}</text>`,
+    );
+  for (const [at, text] of ripsOf(board, measure).entries())
+    out.push(
+      `<text x="${X0}" y="${tenth(y + bar + 8 + at * RIP_LINE)}" font-size="3.2">${escapeXml(text)}</text>`,
+    );
+  return out.join('\n');
+}
+
+/** A text in the middle of a place, as large as goes in; left out where that is too small to read. */
+function within(text: string, x: number, wide: number, y: number, largest: number): string {
+  const size = Math.min(largest, wide / Math.max(0.5, textWidth(text)));
+  if (size <= 1.2) return '';
+  return `<text x="${tenth(x + wide / 2)}" y="${tenth(y)}" font-size="${tenth(size)}" text-anchor="middle">${escapeXml(text)}</text>`;
+}
+
+function wholePart(
+  { length, strips }: TicketPart,
+  x: number,
+  y: number,
+  bar: number,
+  wide: number,
+  shown: (ticks: Ticks) => string,
+): string {
+  const piece = strips[0]?.pieces[0];
+  return [
+    `<rect x="${tenth(x)}" y="${tenth(y)}" width="${tenth(wide)}" height="${bar}" fill="${PAPER.fill.wood}" stroke="${PAPER.ink.object}" stroke-width="0.3"/>`,
+    within(piece?.label ?? '', x, wide - 1, y + bar / 2 + 1.3, 3.4),
+    within(`${shown(length)}${piece?.mitered ? ' miter' : ''}`, x, wide + 1, y + bar + 3.4, 3),
+  ].join('\n');
+}
+
+/** Strips side by side, as high as they are wide; what is left of the board's width stays open. */
+function rippedPart(
+  board: TicketBoard,
+  { length, strips }: TicketPart,
+  x: number,
   y: number,
   scale: number,
   measure: Measure,
 ): string {
-  const shown = (ticks: Ticks) => formatLength(ticks, measure);
-  const parts: string[] = [
-    `<text x="10" y="${y + 5}" font-size="4.4" font-weight="600">${times} ×</text>`,
-    `<text x="22" y="${y + 5}" font-size="4">${escapeXml(shown(length))}</text>`,
-    ...Array.from(
-      { length: times <= 2 * BOXES ? times : 0 },
-      (_, i) =>
-        `<rect x="${tenth(10 + (i % BOXES) * 3.4)}" y="${tenth(y + 8 + Math.floor(i / BOXES) * 3.4)}" width="2.6" height="2.6" fill="none" stroke="${PAPER.ink.dimension}" stroke-width="0.2"/>`,
-    ),
-  ];
-  const x0 = 56;
-  parts.push(
-    `<rect x="${x0}" y="${y}" width="${tenth(toMm(length) * scale)}" height="${BAR}" fill="${PAPER.sheet}" stroke="${PAPER.ink.light}" stroke-width="0.25"/>`,
-  );
-  let x = x0;
-  for (const { label, length: piece, mitered } of pieces) {
-    const width = toMm(piece) * scale;
-    const middle = tenth(x + width / 2);
-    parts.push(
-      `<rect x="${tenth(x)}" y="${y}" width="${tenth(width)}" height="${BAR}" fill="${PAPER.fill.wood}" stroke="${PAPER.ink.object}" stroke-width="0.3"/>`,
-    );
-    const size = Math.min(3.4, (width - 1) / Math.max(0.5, textWidth(label)));
-    if (size > 1.2)
-      parts.push(
-        `<text x="${middle}" y="${y + 4.8}" font-size="${tenth(size)}" text-anchor="middle">${escapeXml(label)}</text>`,
+  const shown = (ticks: Ticks) => formatLength(Math.floor(ticks), measure);
+  const across = barOf(board) / Math.max(1, toMm(board.width));
+  const wide = toMm(length) * scale;
+  const out = [within(shown(length), x, wide + 1, y + barOf(board) + 3.4, 3)];
+  let top = y;
+  for (const { width, pieces } of strips) {
+    const high = toMm(width) * across;
+    let left = x;
+    for (const piece of pieces) {
+      const long = toMm(piece.length) * scale;
+      const short = piece.length === length ? '' : `, ${shown(piece.length)}`;
+      out.push(
+        `<rect x="${tenth(left)}" y="${tenth(top)}" width="${tenth(long)}" height="${tenth(high)}" fill="${PAPER.fill.wood}" stroke="${PAPER.ink.object}" stroke-width="0.3"/>`,
+        within(
+          `${piece.label}${short}${piece.mitered ? ' miter' : ''}`,
+          left,
+          long - 1,
+          top + high / 2 + 1,
+          Math.min(3, high * 0.7),
+        ),
       );
-    const below = `${shown(piece)}${mitered ? ' miter' : ''}`;
-    const small = Math.min(3, (width + 1) / Math.max(0.5, textWidth(below)));
-    if (small > 1.2)
-      parts.push(
-        `<text x="${middle}" y="${y + BAR + 3.4}" font-size="${tenth(small)}" text-anchor="middle">${escapeXml(below)}</text>`,
-      );
-    x += width + toMm(kerf) * scale;
+      left += long + toMm(board.kerf) * scale;
+    }
+    top += high + toMm(board.kerf) * across;
   }
-  if (offcut > 0 && toMm(offcut) * scale > 12)
-    parts.push(
-      `<text x="${tenth(x0 + (toMm(length) - toMm(offcut) / 2) * scale)}" y="${y + 4.8}" font-size="3" fill="${PAPER.ink.dimension}" text-anchor="middle">left ${escapeXml(shown(offcut))}</text>`,
-    );
-  return parts.join('\n');
-}
-
-/** Labels to be cut out and stuck on pieces, in rows of six. */
-export function labelSheet(
-  title: string,
-  labels: readonly { readonly label: string; readonly note: string }[],
-): string {
-  const columns = 6;
-  const [wide, high] = [WIDTH / columns, 15];
-  const height = 20 + high * Math.ceil(labels.length / columns);
-  const cells = labels.map(({ label, note }, at) => {
-    const [x, y] = [10 + (at % columns) * wide, 16 + Math.floor(at / columns) * high];
-    return [
-      `<rect x="${tenth(x)}" y="${y}" width="${tenth(wide)}" height="${high}" fill="none" stroke="${PAPER.ink.light}" stroke-width="0.15" stroke-dasharray="1 1"/>`,
-      `<text x="${tenth(x + 3)}" y="${y + 6.5}" font-size="5" font-weight="600">${escapeXml(label)}</text>`,
-      `<text x="${tenth(x + 3)}" y="${y + 11.5}" font-size="3.2">${escapeXml(note)}</text>`,
-    ].join('\n');
-  });
-  return sheet(title, height, [...cells]);
+  return out.join('\n');
 }

@@ -5,11 +5,12 @@
  * Lives here: what is drawn and where. Does not live here: calculation of pieces, the editor, the DOM.
  */
 export type { Chain, ChainSide } from './chains.ts';
-export { labelSheet, type Ticket, type TicketBoard, ticketSheet } from './cut-ticket.ts';
+export { type Ticket, type TicketBoard, type TicketPart, ticketSheet } from './cut-ticket.ts';
 export { applyDelta, diffViews } from './delta.ts';
 export { elevationOf, runLetter } from './elevation.ts';
 export { eyeViews, type Looks } from './eye-view.ts';
 export { hitsOf, pieceAt } from './find-piece.ts';
+export { labelSheet } from './label-sheet.ts';
 export { leafChains } from './leaf-chains.ts';
 export { leafElevation, leafLetter } from './leaf-elevation.ts';
 export { FONT_STACK } from './paper-theme.ts';

@@ -1,44 +1,36 @@
-import type { Piece } from '../layout/index.ts';
-import { type FlatStock, type HandStock, isMetric, type Job, type Stock } from '../model/index.ts';
+import { type HandStock, isMetric, type Job, type Stock } from '../model/index.ts';
 import { inches, type Money, mm, type Ticks } from '../units/index.ts';
-import { type CutBoard, type CutInstance, type CutSearch, type NoPlan, searchCuts } from './cutting/index.ts';
-import type { StockDemand } from './demand.ts';
+import { type CutInstance, type CutSearch, type NoPlan, searchCuts } from './cutting/index.ts';
+import { boughtFor, type StockDemand, sawnWidth, widthOf } from './demand.ts';
+import { type PlannedBoard, plannedBoard, type SawnPiece } from './planned-board.ts';
 
-/** A board, or a strip of one, and the pieces cut from it, longest first. */
-export interface PlannedBoard {
-  readonly length: Ticks;
-  /** From the yard, at no cost. */
-  readonly onHand: boolean;
-  /** Each with the length it is sawn to. */
-  readonly pieces: readonly { readonly piece: Piece; readonly length: Ticks }[];
-  /** Left behind the last cut. */
-  readonly offcut: Ticks;
-}
-
-/** Boards bought, or taken from the yard, of one stock; cut as planned. */
+/**
+ * Boards bought, or taken from the yard, of one stock, for all that is cut from it: pieces as wide as it is, and those
+ * ripped from it.
+ */
 export interface BoardPlan {
-  readonly demand: StockDemand;
-  /** What is bought: the stock itself, or the board its strips are ripped from. */
+  /** What is bought. */
   readonly bought: Stock;
-  /** Strips of this stock that a board gives side by side; 1 for what is not ripped. */
-  readonly strips: number;
+  /** What is cut from it: of the stock itself, and of strips ripped from it. */
+  readonly demands: readonly StockDemand[];
   readonly kerf: Ticks;
   readonly trim: Ticks;
-  /** Each board or strip with its pieces. Empty where there is no plan. */
+  /** Each board with its pieces. Empty where there is no plan. */
   readonly boards: readonly PlannedBoard[];
   /** Why there is no plan. */
   readonly none?: NoPlan | { readonly kind: 'no-lengths' };
-  /** Whole boards bought, by length. */
+  /** Boards bought, by length. */
   readonly buy: ReadonlyMap<Ticks, number>;
-  /** From the yard, by length. */
-  readonly used: ReadonlyMap<Ticks, number>;
   /** Of all bought; undefined where a length has no price. */
   readonly cost?: Money;
-  /** No plan for these pieces costs less; with strips, none that rips every board into them. */
+  /**
+   * No plan for these pieces costs less that crosscuts boards into parts, rips parts into strips over their length, and
+   * crosscuts strips into pieces.
+   */
   readonly bound?: Money;
-  /** Whether no plan is cheaper, or shorter where there are no prices. */
+  /** Whether no such plan is cheaper, or shorter where there are no prices. */
   readonly proven: boolean;
-  /** Share of the length bought that is neither pieces nor offcuts long enough to keep. */
+  /** Share of the area bought or taken that is neither pieces nor offcuts long enough to keep. */
   readonly waste: number;
 }
 
@@ -49,8 +41,13 @@ export function kerfOf({ saw, measure }: Job): Ticks {
   return saw.kerf?.value ?? KERF[isMetric(measure.value) ? 'metric' : 'imperial'];
 }
 
-/** Shorter offcuts are waste (common practice: about a foot). */
+/** Shorter offcuts are waste unless the job says otherwise (common practice: about a foot). */
 const LEAST_OFFCUT = { imperial: inches(12), metric: mm(300) };
+
+/** From what length on an offcut is worth keeping. */
+export function keptFrom({ measure }: Job): Ticks {
+  return LEAST_OFFCUT[isMetric(measure.value) ? 'metric' : 'imperial'];
+}
 
 /** A plan for a stock that can be improved step by step. */
 export interface BoardSearch {
@@ -58,124 +55,115 @@ export interface BoardSearch {
   readonly search?: CutSearch;
 }
 
-export function searchBoards(demand: StockDemand, job: Job): BoardSearch {
-  const { stock } = demand;
-  const system = isMetric(job.measure.value) ? 'metric' : 'imperial';
-  const kerf = kerfOf(job);
-  const trim = job.saw.trim?.value ?? 0;
-  const bought = stock.kind === 'rip' && stock.parent ? stock.parent : stock;
-  const strips = stock.kind === 'rip' && stock.parent ? stripsOf(widestOf(demand), stock.parent, kerf) : 1;
-  const about = { demand, bought, strips, kerf, trim };
-  const hand = job.onHand.filter((one) => one.stock === stock.name);
+/** A stock's lengths as the planner knows them: what is sold, then what lies in the yard. */
+interface Sources {
+  readonly bought: Stock;
+  readonly hand: readonly { readonly stock: string; readonly width: Ticks; readonly of: HandStock }[];
+  readonly priced: boolean;
+}
+
+/** Begins a plan for all that is cut from one stock: demands whose `boughtFor` is the same. */
+export function searchBoards(demands: readonly StockDemand[], job: Job): BoardSearch {
+  const [first] = demands;
+  if (!first) throw new RangeError('a plan is of something');
+  const bought = boughtFor(first.stock);
+  const about = { demands, bought, kerf: kerfOf(job), trim: job.saw.trim?.value ?? 0 };
+  const stocks = new Map([bought, ...demands.map(({ stock }) => stock)].map((stock) => [stock.name, stock]));
+  const hand = job.onHand.flatMap((of) => {
+    const stock = stocks.get(of.stock);
+    return stock ? [{ stock: of.stock, width: widthOf(stock), of }] : [];
+  });
   if (bought.lengths.length === 0 && hand.length === 0)
     return { plan: () => ({ ...about, ...NOTHING, none: { kind: 'no-lengths' } }) };
   const priced = bought.lengths.every(({ value }) => bought.prices?.has(value));
-  const instance = instanceOf(demand, bought, hand, kerf, trim, priced);
-  const search = searchCuts(instance);
-  return {
-    search,
-    plan: () => planOf(search, about, bought.lengths.length, priced, LEAST_OFFCUT[system]),
-  };
+  const sources = { bought, hand, priced };
+  const search = searchCuts(instanceOf(about, sources));
+  return { search, plan: () => planOf(search, about, sources, keptFrom(job)) };
 }
 
-const NOTHING = { boards: [], buy: new Map(), used: new Map(), proven: false, waste: 0 } as const;
+type About = Pick<BoardPlan, 'demands' | 'bought' | 'kerf' | 'trim'>;
 
-/** A fit may have made a strip wider than its stock states. */
-function widestOf({ wanted }: StockDemand): Ticks {
-  let widest = 0;
-  for (const { pieces } of wanted) for (const { cut } of pieces) widest = Math.max(widest, cut.width);
-  return widest;
-}
-
-/** As many as lie side by side with a cut between any two. */
-export function stripsOf(width: Ticks, board: FlatStock, kerf: Ticks): number {
-  return Math.max(1, Math.floor((board.width.value + kerf) / (width + kerf)));
-}
+const NOTHING = { boards: [], buy: new Map(), proven: false, waste: 0 } as const;
 
 /** What a board counts for: its price, or without prices its length in tenths of a millimeter. */
 function worthOf(bought: Stock, length: Ticks, priced: boolean): number {
   return priced ? (bought.prices?.get(length)?.value.minor ?? 0) : Math.round(length / 800);
 }
 
-/**
- * What whole boards cost at least when their strips, each at the price of a board, cost so much: that over the strips of
- * a board; and where all boards cost the same, whole times that price.
- */
-function wholeBoards(bound: number, strips: number, worths: ReadonlySet<number>): number {
-  const least = bound / strips - 1e-9;
-  const [only] = worths;
-  return worths.size === 1 && only ? Math.ceil(least / only) * only : Math.ceil(least);
+/** Pieces by what the planner calls them: those of one length and width are alike. */
+function piecesByLabel({ demands, bought }: About) {
+  const byLabel = new Map<string, { length: Ticks; width: Ticks; pieces: SawnPiece[] }>();
+  for (const { stock, wanted } of demands)
+    for (const { length, pieces } of wanted)
+      for (const piece of pieces) {
+        const width = sawnWidth(piece, stock, bought);
+        const held = byLabel.get(`${length} ${width}`) ?? { length, width, pieces: [] };
+        held.pieces.push({ piece, length });
+        byLabel.set(`${length} ${width}`, held);
+      }
+  return byLabel;
 }
 
-function instanceOf(
-  { wanted }: StockDemand,
-  bought: Stock,
-  hand: readonly HandStock[],
-  kerf: Ticks,
-  trim: Ticks,
-  priced: boolean,
-): CutInstance {
-  const price = (length: Ticks) => worthOf(bought, length, priced);
+function instanceOf(about: About, { bought, hand, priced }: Sources): CutInstance {
+  const { kerf, trim } = about;
   return {
     kerf,
     trim,
-    pieces: wanted.map(({ length, pieces }) => ({ label: String(length), length, count: pieces.length })),
+    pieces: [...piecesByLabel(about)].map(([label, { length, width, pieces }]) => ({
+      label,
+      length,
+      width,
+      count: pieces.length,
+    })),
     stock: [
-      ...bought.lengths.map(({ value }) => ({ length: value, price: price(value) })),
-      ...hand.map(({ length, count }) => ({ length, price: 0, available: count })),
+      ...bought.lengths.map(({ value }) => ({
+        length: value,
+        width: widthOf(bought),
+        price: worthOf(bought, value, priced),
+      })),
+      ...hand.map(({ width, of }) => ({ length: of.length, width, price: 0, available: of.count })),
     ],
   };
 }
 
 function planOf(
   search: CutSearch,
-  about: Pick<BoardPlan, 'demand' | 'bought' | 'strips' | 'kerf' | 'trim'>,
-  sold: number,
-  priced: boolean,
+  about: About,
+  { bought, hand, priced }: Sources,
   leastOffcut: Ticks,
 ): BoardPlan {
   const plan = search.plan();
   if ('kind' in plan) return { ...about, ...NOTHING, none: plan };
-  const { strips, demand, bought } = about;
-  const boards = withPieces(plan.boards, demand, sold);
-  const [buy, used] = [new Map<Ticks, number>(), new Map<Ticks, number>()];
-  for (const { stock, length } of plan.boards) {
-    const map = stock < sold ? buy : used;
-    map.set(length, (map.get(length) ?? 0) + 1);
-  }
-  // Strips come side by side, whole boards at a time.
-  for (const [length, count] of buy) buy.set(length, Math.ceil(count / strips));
-  const price = (length: Ticks) => bought.prices?.get(length)?.value;
+  const left = piecesByLabel(about);
+  const take = (label: string) => left.get(label)?.pieces.shift();
+  const sold = bought.lengths.length;
+  const boards = plan.boards.map((board) => {
+    const own = hand[board.stock - sold];
+    const { stock, width } = own ?? { stock: bought.name, width: widthOf(bought) };
+    return plannedBoard(board, { stock, width, onHand: own !== undefined }, take);
+  });
+  const buy = new Map<Ticks, number>();
+  for (const { length, onHand } of boards) if (!onHand) buy.set(length, (buy.get(length) ?? 0) + 1);
   const currency = [...(bought.prices?.values() ?? [])][0]?.value.currency ?? '';
-  const minor = [...buy].reduce((sum, [length, count]) => sum + count * (price(length)?.minor ?? 0), 0);
-  const worths = new Set(bought.lengths.map(({ value }) => worthOf(bought, value, priced)));
-  const worth = [...buy].reduce((sum, [length, count]) => sum + count * worthOf(bought, length, priced), 0);
-  const bound = Math.min(worth, wholeBoards(plan.bound, strips, worths));
-  const length = plan.boards.reduce((sum, board) => sum + board.length, 0);
-  const kept = plan.boards.reduce((sum, { offcut }) => sum + (offcut >= leastOffcut ? offcut : 0), 0);
-  const cut = demand.wanted.reduce((sum, one) => sum + one.length * one.pieces.length, 0);
   return {
     ...about,
     boards,
     buy,
-    used,
-    ...(priced ? { cost: { minor, currency }, bound: { minor: bound, currency } } : {}),
-    proven: bound >= worth,
-    waste: length > 0 ? Math.max(0, (length - cut - kept) / length) : 0,
+    ...(priced ? { cost: { minor: plan.cost, currency }, bound: { minor: plan.bound, currency } } : {}),
+    proven: plan.proven,
+    waste: wasteOf(boards, leastOffcut),
   };
 }
 
-/** The planner knows pieces by their length; here each gets one that is of it. */
-function withPieces(boards: readonly CutBoard[], { wanted }: StockDemand, sold: number): PlannedBoard[] {
-  const left = new Map(wanted.map(({ length, pieces }) => [String(length), { length, pieces: [...pieces] }]));
-  return boards.map(({ length, offcut, stock, pieces }) => ({
-    length,
-    offcut,
-    onHand: stock >= sold,
-    pieces: pieces.flatMap((label) => {
-      const held = left.get(label);
-      const piece = held?.pieces.shift();
-      return held && piece ? [{ piece, length: held.length }] : [];
-    }),
-  }));
+function wasteOf(boards: readonly PlannedBoard[], leastOffcut: Ticks): number {
+  let [all, used] = [0, 0];
+  const kept = (offcut: Ticks) => (offcut >= leastOffcut ? offcut : 0);
+  for (const { length, width, offcut, parts } of boards) {
+    all += length * width;
+    used += kept(offcut) * width;
+    for (const { strips } of parts)
+      for (const strip of strips)
+        used += (strip.pieces.reduce((sum, one) => sum + one.length, 0) + kept(strip.offcut)) * strip.width;
+  }
+  return all > 0 ? Math.max(0, (all - used) / all) : 0;
 }

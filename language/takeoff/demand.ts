@@ -50,6 +50,37 @@ export function demandOf(layout: Layout, job: Job): readonly StockDemand[] {
   });
 }
 
+/** Demands that are cut from the same boards, together; in the order of the first of each. */
+export function demandsByBought(demands: readonly StockDemand[]): readonly (readonly StockDemand[])[] {
+  const byBought = new Map<string, StockDemand[]>();
+  for (const demand of demands) {
+    const { name } = boughtFor(demand.stock);
+    byBought.set(name, [...(byBought.get(name) ?? []), demand]);
+  }
+  return [...byBought.values()];
+}
+
+/** What is bought for a stock: itself, or the board that it is, through others, ripped from. */
+export function boughtFor(stock: Stock): Stock {
+  let bought = stock;
+  while (bought.kind === 'rip' && bought.parent) bought = bought.parent;
+  return bought;
+}
+
+/** As wide as it is laid on the saw. */
+export function widthOf(stock: Stock): Ticks {
+  return stock.kind === 'post' ? stock.along.value : stock.width.value;
+}
+
+/**
+ * How wide a piece is sawn: its own width where it is a strip, or ripped to close a pattern, else all of the board, however
+ * it is turned. A fit may ask for more than the board has; that is told elsewhere.
+ */
+export function sawnWidth({ cut }: Piece, stock: Stock, bought: Stock): Ticks {
+  const isStrip = stock.kind === 'rip' || cut.ripped;
+  return isStrip ? Math.min(cut.width, widthOf(bought)) : widthOf(bought);
+}
+
 /** Stock by name: that of the file, and whatever its runs are made of. */
 function stocksOf(layout: Layout, job: Job): ReadonlyMap<string, Stock> {
   const stocks = new Map<string, Stock>();

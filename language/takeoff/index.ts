@@ -5,12 +5,19 @@
  * of boards (drawing/).
  */
 export * from './better/index.ts';
-export type { BoardPlan, PlannedBoard } from './board-plan.ts';
+export type { BoardPlan } from './board-plan.ts';
 export * from './cutting/index.ts';
 export { demandOf, type StockDemand, type Wanted } from './demand.ts';
 export { coatedOf, hardwareOf, type Item, treatedEnds } from './hardware.ts';
 export { type OptionFigures, optionFigures } from './option-figures.ts';
 export { type OrderLine, orderOf, sparesFor } from './order.ts';
 export { type PartOf, type Pile, pileOf } from './pile.ts';
+export {
+  type PlannedBoard,
+  type PlannedPart,
+  type PlannedStrip,
+  piecesOf,
+  type SawnPiece,
+} from './planned-board.ts';
 export { type Price, type PriceLine, priceOf } from './price.ts';
 export { searchTakeoff, type Takeoff, type TakeoffSearch, takeoffOf } from './takeoff.ts';

@@ -1,8 +1,9 @@
 import type { Piece, RunLayout } from '../layout/index.ts';
 import type { FlatStock, Job } from '../model/index.ts';
 import { ceilToStep, type Ticks } from '../units/index.ts';
-import { kerfOf, stripsOf } from './board-plan.ts';
+import { kerfOf } from './board-plan.ts';
 import { planCuts } from './cutting/index.ts';
+import { boughtFor, sawnWidth } from './demand.ts';
 
 /** So much of what is there can be had. */
 export interface PartOf {
@@ -24,8 +25,7 @@ export interface Pile {
 const STEPS = 60;
 
 /**
- * How much of a run's bays can be filled from the boards on hand alone. Boards are cut whole first; what is then
- * left over is ripped, so that of boards wanted both ways a little more may be had. Pure.
+ * How much of a run's bays can be filled from the boards on hand alone, cut whole and ripped as it goes best. Pure.
  */
 export function pileOf(run: RunLayout, job: Job): Pile {
   const slats = run.pieces.filter(
@@ -54,78 +54,83 @@ function most(numbers: readonly number[], can: (last: number) => boolean): PartO
   return { can: low, of: numbers.length };
 }
 
-interface Board {
-  readonly length: Ticks;
-  count: number;
-}
-
 function lackingOf(pieces: readonly Piece[], run: RunLayout, job: Job): Pile['missing'] {
-  const kerf = kerfOf(job);
-  const hand = new Map<string, Board[]>();
-  for (const { stock, length, count } of job.onHand)
-    hand.set(stock, [...(hand.get(stock) ?? []), { length, count }]);
   const stocks = new Map<string, FlatStock>();
   for (const { value } of run.spec.infill.pattern.repeat) stocks.set(value.name, value);
-  const names = [...new Set(pieces.map(({ cut }) => cut.stock))];
-  const isRip = (name: string) => stocks.get(name)?.parent !== undefined;
-  const order = [...names.filter((name) => !isRip(name)), ...names.filter(isRip)];
-  return order.flatMap((name) => {
-    const own = pieces.filter(({ cut }) => cut.stock === name);
-    const parent = stocks.get(name)?.parent;
-    const widest = own.reduce((width, { cut }) => Math.max(width, cut.width), 0);
-    const strips = parent ? stripsOf(widest, parent, kerf) : 1;
-    const sources = [
-      ...(hand.get(name) ?? []).map((board) => ({ board, strips: 1 })),
-      ...(parent ? (hand.get(parent.name) ?? []).map((board) => ({ board, strips })) : []),
-    ];
-    return cutFrom(name, own, sources, kerf, job);
-  });
+  const byBought = new Map<string, Piece[]>();
+  for (const piece of pieces) {
+    const stock = stocks.get(piece.cut.stock);
+    const name = stock ? boughtFor(stock).name : piece.cut.stock;
+    byBought.set(name, [...(byBought.get(name) ?? []), piece]);
+  }
+  return [...byBought.values()].flatMap((own) => cutFrom(own, stocks, job));
 }
 
-/** Takes boards for the pieces, and tells which find none. */
+/** Of pieces that are cut from the same boards, those that find none in the yard. */
 function cutFrom(
-  stock: string,
   pieces: readonly Piece[],
-  sources: readonly { readonly board: Board; readonly strips: number }[],
-  kerf: Ticks,
+  stocks: ReadonlyMap<string, FlatStock>,
   job: Job,
 ): Pile['missing'] {
-  const counts = new Map<Ticks, number>();
-  for (const { cut } of pieces) {
-    const length = ceilToStep(cut.longPoint, job.measure.value.step);
-    counts.set(length, (counts.get(length) ?? 0) + 1);
+  const wanted = new Map<string, { stock: string; length: Ticks; width: Ticks; count: number }>();
+  const names = new Set<string>();
+  for (const piece of pieces) {
+    const stock = stocks.get(piece.cut.stock);
+    const bought = stock && boughtFor(stock);
+    const width = stock && bought ? sawnWidth(piece, stock, bought) : piece.cut.width;
+    const length = ceilToStep(piece.cut.longPoint, job.measure.value.step);
+    const label = `${piece.cut.stock} ${length} ${width}`;
+    const held = wanted.get(label) ?? { stock: piece.cut.stock, length, width, count: 0 };
+    held.count++;
+    wanted.set(label, held);
+    names.add(piece.cut.stock);
+    if (bought) names.add(bought.name);
   }
-  const missing: { stock: string; length: Ticks; count: number }[] = [];
-  const longest = Math.max(0, ...sources.map(({ board }) => (board.count > 0 ? board.length : 0)));
-  const wanted = [...counts].filter(([length, count]) => {
-    const goes = length <= longest - (job.saw.trim?.value ?? 0);
-    if (!goes) missing.push({ stock, length, count });
-    return goes;
-  });
-  if (wanted.length === 0) return missing;
+  const boughtWidth = (name: string) =>
+    widthIn(name, stocks) ?? Math.max(...[...wanted.values()].map(({ width }) => width));
+  const sources = job.onHand
+    .filter(({ stock }) => names.has(stock))
+    .map((one) => ({ ...one, width: boughtWidth(one.stock) }));
+  const trim = job.saw.trim?.value ?? 0;
+  const fits = ({ length, width }: { length: Ticks; width: Ticks }) =>
+    sources.some((one) => length <= one.length - trim && width <= one.width);
+  const missing = ([, { stock, length, count }]: [
+    string,
+    { stock: string; length: Ticks; count: number },
+  ]) => ({ stock, length, count });
+  const lost = [...wanted].filter(([, one]) => !fits(one)).map(missing);
+  const tried = [...wanted].filter(([, one]) => fits(one));
+  if (tried.length === 0) return lost;
   let steps = 0;
   const plan = planCuts(
     {
-      kerf,
-      trim: job.saw.trim?.value ?? 0,
-      pieces: wanted.map(([length, count]) => ({ label: String(length), length, count })),
-      stock: sources.map(({ board, strips }) => ({
-        length: board.length,
-        price: Math.round(board.length / 800),
-        available: board.count * strips,
+      kerf: kerfOf(job),
+      trim,
+      pieces: tried.map(([label, { length, width, count }]) => ({ label, length, width, count })),
+      stock: sources.map(({ length, width, count }) => ({
+        length,
+        width,
+        price: Math.round(length / 800),
+        available: count,
       })),
     },
     () => ++steps > STEPS,
   );
-  if ('boards' in plan) {
-    for (const [at, { board, strips }] of sources.entries())
-      board.count -= Math.ceil(plan.boards.filter((one) => one.stock === at).length / strips);
-    return missing;
-  }
-  const lacking =
-    plan.kind === 'too-few-boards' && plan.lacking.length > 0
-      ? plan.lacking.map(({ label, count }) => ({ stock, length: Number(label), count }))
-      : wanted.map(([length, count]) => ({ stock, length, count }));
-  for (const { board } of sources) board.count = 0;
-  return [...missing, ...lacking];
+  if ('boards' in plan) return lost;
+  if (plan.kind !== 'too-few-boards' || plan.lacking.length === 0) return [...lost, ...tried.map(missing)];
+  return [
+    ...lost,
+    ...plan.lacking.flatMap(({ label, count }) => {
+      const one = wanted.get(label);
+      return one ? [{ stock: one.stock, length: one.length, count }] : [];
+    }),
+  ];
+}
+
+/** Of a stock of the pattern, or of the board that one of them is ripped from. */
+function widthIn(name: string, stocks: ReadonlyMap<string, FlatStock>): Ticks | undefined {
+  for (const stock of stocks.values())
+    for (let one: FlatStock | undefined = stock; one; one = one.parent)
+      if (one.name === name) return one.width.value;
+  return undefined;
 }

@@ -4,6 +4,7 @@ import type { Money } from '../units/index.ts';
 import type { BoardPlan } from './board-plan.ts';
 import type { Item } from './hardware.ts';
 import { orderOf } from './order.ts';
+import { cutsOf } from './planned-board.ts';
 
 /** A line of a price. Without a rate or a price it says what is missing, and counts for nothing. */
 export interface PriceLine {
@@ -157,6 +158,6 @@ function countOf(per: TaskCount, { runs }: Layout, plans: readonly BoardPlan[]):
     case 'board':
       return boards.length;
     case 'cut':
-      return boards.reduce((sum, board) => sum + board.pieces.length, 0);
+      return boards.reduce((sum, board) => sum + cutsOf(board), 0);
   }
 }

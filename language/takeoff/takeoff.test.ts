@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { openJobs } from '../../tests/jobs/index.ts';
 import { inches } from '../units/index.ts';
 import { orderOf } from './order.ts';
+import { piecesOf } from './planned-board.ts';
 import { takeoffOf } from './takeoff.ts';
 
 const YARD = `
@@ -22,14 +23,22 @@ it('cuts every piece once, fills no board over its length, and pays for just wha
   const { layout, takeoff } = await found(`${RUN}
 run lane { length 11'; posts pole, 2 bays; height 4'; bottom 4"; embed 2'; fill even(slat = strip); slats on front face }`);
   const cut = takeoff.plans.flatMap(({ boards }) =>
-    boards.flatMap(({ pieces }) => pieces.map(({ piece }) => piece.key)),
+    boards.flatMap((board) => piecesOf(board).map(({ piece }) => piece.key)),
   );
   expect(cut.sort()).toEqual(layout.runs.flatMap(({ pieces }) => pieces.map(({ key }) => key)).sort());
   for (const plan of takeoff.plans) {
-    for (const { length, pieces } of plan.boards) {
-      const used = pieces.reduce((sum, one) => sum + one.length, 0) + (pieces.length - 1) * plan.kerf;
-      expect(used).toBeLessThanOrEqual(length);
-      for (const { piece, length: sawn } of pieces) expect(sawn).toBeGreaterThanOrEqual(piece.cut.longPoint);
+    const ends = (list: readonly number[]) => list.reduce((sum, one) => sum + one + plan.kerf, -plan.kerf);
+    for (const board of plan.boards) {
+      expect(ends(board.parts.map(({ length }) => length))).toBeLessThanOrEqual(board.length);
+      for (const { length, strips } of board.parts) {
+        expect(ends(strips.map(({ width }) => width))).toBeLessThanOrEqual(board.width);
+        for (const { width, pieces } of strips) {
+          expect(ends(pieces.map((one) => one.length))).toBeLessThanOrEqual(length);
+          for (const { piece } of pieces) expect(piece.cut.width).toBeLessThanOrEqual(width);
+        }
+      }
+      for (const { piece, length } of piecesOf(board))
+        expect(length).toBeGreaterThanOrEqual(piece.cut.longPoint);
     }
     const paid = [...plan.buy].reduce(
       (sum, [length, count]) => sum + count * (plan.bought.prices?.get(length)?.value.minor ?? 0),
@@ -43,8 +52,8 @@ run lane { length 11'; posts pole, 2 bays; height 4'; bottom 4"; embed 2'; fill 
 it('buys by hand-counted boards: 22 slats of 7 ft 11-7/8 in come one to a board, at the price by the foot', async () => {
   const { job, takeoff } = await found(RUN);
   // 44 in of slats: 11 of 3-1/2 with 10 gaps of 1/2 are 43-1/2. Two bays of 16 ft: slats end on the middle post.
-  const slats = takeoff.plans.find(({ demand }) => demand.stock.name === 'plank');
-  expect(slats?.demand.count).toBe(22);
+  const slats = takeoff.plans.find(({ bought }) => bought.name === 'plank');
+  expect(slats?.demands.map(({ count }) => count)).toEqual([22]);
   // Two of 7' 11-15/16" and a kerf of 1/8 come out of 16 ft ($18.40 at $1.15 a foot), dearer than two of 8 ft ($18.40).
   expect(slats?.cost?.minor).toBe(11 * 1840);
   expect(slats?.proven).toBe(true);
@@ -57,16 +66,56 @@ it('buys by hand-counted boards: 22 slats of 7 ft 11-7/8 in come one to a board,
 
 it('takes strips side by side: two of 1-5/8 in with a kerf of 1/8 are 3-3/8 in of 3-1/2', async () => {
   const { takeoff } = await found(RUN.replace('fill even', 'fill even(slat = strip)'));
-  const plan = takeoff.plans.find(({ demand }) => demand.stock.name === 'strip');
-  expect(plan?.strips).toBe(2);
-  const boards = [...(plan?.buy.values() ?? [])].reduce((sum, count) => sum + count, 0);
-  expect(boards).toBe(Math.ceil((plan?.boards.length ?? 0) / 2));
+  const plan = takeoff.plans.find(({ bought }) => bought.name === 'plank');
+  const count = plan?.demands[0]?.count ?? 0;
+  // Each of 7' 11-15/16" takes a board of 8 ft, or half of one of 16 ft, which is as dear: two strips to each.
+  expect(plan?.cost?.minor).toBe(Math.ceil(count / 2) * 920);
+  expect(plan?.proven).toBe(true);
+  for (const { parts } of plan?.boards ?? [])
+    for (const { strips } of parts) expect(strips.length).toBeLessThan(3);
+});
+
+it('rips what a board still gives behind whole pieces, so that both share boards', async () => {
+  // Three bays of 5 ft: a board of 10 ft 3 in gives two lengths.
+  const text = `job "Bank" { saw kerf 1/8" }
+board plank { width 5-1/2"; thickness 3/4"; lengths 10' 3" $10 each }
+rip strip from plank to 2-5/8"
+post pole { along 3-1/2"; through 3-1/2"; lengths 8' $14 each }
+pattern mixed { repeat plank, strip, strip; gap 1/2"; end anywhere }
+run bank { length 15'; posts pole, 3 bays; height 15-3/4"; bottom 4"; embed 2'; fill mixed; slats on front face }`;
+  const { job, layout } = await openJobs({ '/a.slat': text }).open('/a.slat');
+  const { plans } = takeoffOf(layout, job, () => false);
+  const plan = plans.find(({ bought }) => bought.name === 'plank');
+  // Three planks and six strips, each a bay long, two to a board's length: three places for planks and three for two
+  // strips each are six, on three boards. Apart it would take two boards for the planks and two for the strips.
+  expect(plan?.demands.map(({ stock, count }) => [stock.name, count])).toEqual([
+    ['plank', 3],
+    ['strip', 6],
+  ]);
+  expect(plan).toMatchObject({ cost: { minor: 3000 }, bound: { minor: 3000 }, proven: true });
+  const mixed = plan?.boards.filter(({ parts }) => new Set(parts.map(({ ripped }) => ripped)).size === 2);
+  expect(mixed).toHaveLength(1);
+});
+
+it('takes a last slat ripped to close a pattern by its own width, so that a board gives several', async () => {
+  const text = `job "Bank" { saw kerf 1/8" }
+board plank { width 5-1/2"; thickness 3/4"; lengths 8' $10 each }
+post pole { along 3-1/2"; through 3-1/2"; lengths 8' $14 each }
+pattern even { repeat plank; gap 1/2"; end anywhere; fit rip last, not under 2" }
+run bank { length 31'; posts pole, 4 bays; height 24-1/2"; bottom 4"; embed 2'; fill even; slats on front face }`;
+  const { job, layout } = await openJobs({ '/a.slat': text }).open('/a.slat');
+  const { plans } = takeoffOf(layout, job, () => false);
+  const plan = plans.find(({ bought }) => bought.name === 'plank');
+  const ripped = layout.runs.flatMap(({ pieces }) => pieces.filter(({ cut }) => cut.ripped));
+  // 20-1/2 less three planks and three gaps is 2-1/2 in: two side by side are 5-1/8 with a kerf.
+  expect(ripped.map(({ cut }) => cut.width)).toEqual(Array.from({ length: 4 }, () => inches(2.5)));
+  expect(plan?.cost?.minor).toBe((12 + 2) * 1000);
 });
 
 it('uses what lies in the yard first where that costs nothing', async () => {
   const { takeoff } = await found(`${RUN}\non hand { plank 6 of 8' }`);
-  const plan = takeoff.plans.find(({ demand }) => demand.stock.name === 'plank');
-  expect(plan?.used.get(inches(96))).toBe(6);
+  const plan = takeoff.plans.find(({ bought }) => bought.name === 'plank');
+  expect(plan?.boards.filter(({ onHand }) => onHand)).toHaveLength(6);
   expect(plan?.cost?.minor).toBe(8 * 1840);
 });
 

@@ -1,7 +1,7 @@
 import type { Layout } from '../layout/index.ts';
 import type { Job } from '../model/index.ts';
 import { type BoardPlan, type BoardSearch, searchBoards } from './board-plan.ts';
-import { demandOf } from './demand.ts';
+import { demandOf, demandsByBought } from './demand.ts';
 import { hardwareOf, type Item } from './hardware.ts';
 import { type Price, priceOf } from './price.ts';
 
@@ -30,7 +30,7 @@ const TURN = 3;
 /** Begins a takeoff: a good plan of every stock at once, improved and proven by `run`. Pure. */
 export function searchTakeoff(layout: Layout, job: Job): TakeoffSearch {
   const items = hardwareOf(layout, job);
-  const searches = demandOf(layout, job).map((demand) => searchBoards(demand, job));
+  const searches = demandsByBought(demandOf(layout, job)).map((demands) => searchBoards(demands, job));
   return {
     takeoff: () => {
       const plans = searches.map((one) => one.plan());

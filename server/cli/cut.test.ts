@@ -125,3 +125,25 @@ it('names pieces longer than any board, and says when boards run out', async () 
   expect(few).toMatchObject({ code: 1 });
   expect(few.error).toContain('do not give all pieces');
 });
+
+it('rips where widths are given, in JSON and in CSV alike', async () => {
+  // Of a board 88 wide and 200 long, kerf 2: 90 whole, and 90 ripped into three of 24, three times 24 and twice 2 being 76.
+  const csv = `kind,label,length,width,count,price
+kerf,,2,,,
+piece,slat,90,88,1,
+piece,strip,90,24,3,
+stock,,200,88,,7
+`;
+  const { code, out } = await run(csv, '--json');
+  expect(code).toBe(0);
+  const { cost, proven, boards } = JSON.parse(out);
+  expect([cost, proven]).toEqual([7, true]);
+  expect(boards[0].parts).toHaveLength(2);
+  expect((await run(csv)).out).toContain('90 into 24 (1 strip) + 24 (1 strip) + 24 (1 strip)');
+  const json = {
+    kerf: 2,
+    pieces: [{ label: 'wide', length: 90, width: 90, count: 1 }],
+    stock: [{ length: 200, width: 88, price: 7 }],
+  };
+  expect((await run(JSON.stringify(json))).error).toContain('wider than any board (88)');
+});

@@ -71,7 +71,12 @@ function withPrices(plan: CutPlan, { instance, money }: ReadInstance): CutPlan {
 }
 
 function asJson({ cost, bound, proven }: CutPlan, boards: readonly CutBoard[]): string {
-  const listed = boards.map(({ length, price, pieces }) => ({ length, price, pieces }));
+  const listed = boards.map(({ length, price, pieces, parts }) => ({
+    length,
+    price,
+    pieces,
+    ...(parts ? { parts } : {}),
+  }));
   return `${JSON.stringify({ cost, bound, proven, boards: listed })}\n`;
 }
 
@@ -83,14 +88,14 @@ function asText(
 ): string {
   const alike = new Map<string, { board: CutBoard; times: number }>();
   for (const board of boards) {
-    const key = `${board.stock} ${board.pieces.join('\n')}`;
+    const key = `${board.stock} ${board.parts ? JSON.stringify(board.parts) : board.pieces.join('\n')}`;
     const held = alike.get(key);
     if (held) held.times++;
     else alike.set(key, { board, times: 1 });
   }
   const lines = [...alike.values()].map(
     ({ board, times }) =>
-      `${times} x ${length(board.length)}: ${counted(board.pieces)}; offcut ${length(round(board.offcut))}`,
+      `${times} x ${length(board.length)}: ${cutsOf(board)}; offcut ${length(round(board.offcut))}`,
   );
   const bought = round(boards.reduce((sum, board) => sum + board.length, 0));
   const what = by === 'waste' ? 'length bought' : 'cost';
@@ -104,6 +109,17 @@ function asText(
   function length(value: number): string {
     return String(value);
   }
+}
+
+/** What a board is crosscut into; where pieces have widths, with the strips of each part. */
+function cutsOf({ pieces, parts }: CutBoard): string {
+  if (!parts) return counted(pieces);
+  return parts
+    .map(({ length, strips }) => {
+      const beside = strips.map((strip) => `${round(strip.width)} (${counted(strip.pieces)})`);
+      return `${round(length)} into ${beside.join(' + ')}`;
+    })
+    .join(', ');
 }
 
 /** `3 slat, 1 rail`. */
@@ -123,6 +139,10 @@ function reason(none: NoPlan, { unit }: ReadInstance): string {
       `${told}: longer than any board gives (${round(none.longest)}${unit ? ` ${unit}` : ''} after trim). List longer stock.`,
     );
   }
+  if (none.kind === 'too-wide')
+    return printable(
+      `${[...new Set(none.labels)].slice(0, 5).join(', ')}: wider than any board (${round(none.widest)}${unit ? ` ${unit}` : ''}). List wider stock.`,
+    );
   if (none.kind === 'none-yet')
     return 'No plan was found in this time, nor that there is none. Give it more with --seconds.';
   const lacking = none.lacking.map(({ label, count }) => `${count} ${label}`).join(', ');

@@ -11,8 +11,9 @@ export interface ReadInstance {
 }
 
 /**
- * Reads a list of lengths and boards. JSON holds `unit`, `kerf`, `trim` and lists of `pieces` (label, length, count) and
- * `stock` (length, price, available); other keys are left alone. CSV has the heads kind, label, length, count, price:
+ * Reads a list of lengths and boards. JSON holds `unit`, `kerf`, `trim` and lists of `pieces` (label, length, width, count)
+ * and `stock` (length, width, price, available); widths are of all or of none, other keys are left alone. CSV has the heads
+ * kind, label, length, width, count, price:
  * a row of kind piece or stock each, its count empty for stock without limit, and one of kind kerf or trim with its length.
  */
 export function readInstance(path: string, folder: string): ReadInstance {
@@ -52,6 +53,8 @@ function fromJson(text: string, path: string): Raw {
       throw new CannotRun(`${path}: ${what} is ${JSON.stringify(of)}; write a number, 0 or more.`);
     return of;
   };
+  const widthOf = (of: unknown, what: string): { width?: number } =>
+    of === undefined || of === null ? {} : { width: positive(number(of, what), `${path}: ${what}`) };
   return {
     unit: typeof unit === 'string' ? unit : '',
     kerf: number(kerf, 'kerf', 0),
@@ -62,6 +65,7 @@ function fromJson(text: string, path: string): Raw {
         number(piece.length, `the length of piece ${at + 1}`),
         `${path}: the length of piece ${at + 1}`,
       ),
+      ...widthOf(piece.width, `the width of piece ${at + 1}`),
       count: whole(
         number(piece.count, `the count of piece ${at + 1}`, 1),
         `${path}: the count of piece ${at + 1}`,
@@ -72,6 +76,7 @@ function fromJson(text: string, path: string): Raw {
         number(board.length, `the length of stock ${at + 1}`),
         `${path}: the length of stock ${at + 1}`,
       ),
+      ...widthOf(board.width, `the width of stock ${at + 1}`),
       price: number(board.price, `the price of stock ${at + 1}`),
       ...(board.available === undefined || board.available === null
         ? {}
@@ -109,6 +114,7 @@ function fromCsv(text: string, path: string): Raw {
         throw new CannotRun(`${where}: ${head} is "${cell(head)}"; write a number, 0 or more.`);
       return value;
     };
+    const width = cell('width') === '' ? {} : { width: positive(number('width'), `${where}: width`) };
     const kind = cell('kind').toLowerCase();
     if (kind === 'kerf') kerf = number('length');
     else if (kind === 'trim') trim = number('length');
@@ -116,11 +122,13 @@ function fromCsv(text: string, path: string): Raw {
       pieces.push({
         label: cell('label') || cell('length'),
         length: positive(number('length'), `${where}: length`),
+        ...width,
         count: whole(number('count', 1), `${where}: count`),
       });
     else if (kind === 'stock')
       stock.push({
         length: positive(number('length'), `${where}: length`),
+        ...width,
         price: number('price'),
         ...(cell('count') === '' ? {} : { available: whole(number('count'), `${where}: count`) }),
       });

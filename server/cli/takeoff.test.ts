@@ -39,8 +39,10 @@ it('answers in JSON with every board, and in CSV for the yard', async () => {
   const { takeoffs } = JSON.parse((await run('takeoff', 'bank.slat', '--json')).out);
   const [{ stock, price, currency, proven }] = takeoffs;
   expect([currency, proven, price.whole]).toEqual(['USD', true, true]);
-  const planks = stock.find((one: { stock: string }) => one.stock === 'plank');
-  const pieces = planks.boards.flatMap((board: { pieces: unknown[] }) => board.pieces);
+  const planks = stock.find((one: { bought: string }) => one.bought === 'plank');
+  const pieces = planks.boards.flatMap((board: { parts: { strips: { pieces: unknown[] }[] }[] }) =>
+    board.parts.flatMap(({ strips }) => strips.flatMap((strip) => strip.pieces)),
+  );
   expect(pieces).toHaveLength(planks.pieces);
   expect(planks.bound).toBe(planks.cost);
   const csv = (await run('takeoff', 'bank.slat', '--csv')).out;

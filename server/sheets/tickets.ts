@@ -1,6 +1,12 @@
 import { labelSheet, type TicketBoard, ticketSheet } from '../../language/drawing/index.ts';
 import type { Job } from '../../language/model/index.ts';
-import type { BoardPlan, PlannedBoard, Takeoff } from '../../language/takeoff/index.ts';
+import {
+  type BoardPlan,
+  type PlannedBoard,
+  piecesOf,
+  type SawnPiece,
+  type Takeoff,
+} from '../../language/takeoff/index.ts';
 import { formatLength } from '../../language/units/index.ts';
 
 /** What is said on every sheet for the saw. */
@@ -14,18 +20,18 @@ export function ticketsOf(takeoff: Takeoff, job: Job): ReadonlyMap<string, strin
   const name = job.name === undefined ? '' : `${job.name}: `;
   for (const plan of takeoff.plans) {
     if (plan.boards.length === 0) continue;
-    const { stock } = plan.demand;
+    const isRipped = plan.boards.some(({ parts }) => parts.some(({ ripped }) => ripped));
     sheets.set(
-      `cut-${stock.name}`,
+      `cut-${plan.bought.name}`,
       ticketSheet(
         {
-          title: `${name}cut ${stock.name}`,
+          title: `${name}cut ${plan.bought.name}`,
           notes: [
             [
               `kerf ${formatLength(plan.kerf, measure)}`,
               ...(plan.trim > 0 ? [`trim ${formatLength(plan.trim, measure)} off each board first`] : []),
-              ...(plan.strips > 1 ? [`rip ${plan.bought.name} into ${plan.strips} strips first`] : []),
               'lengths are long points, longest first',
+              ...(isRipped ? ['crosscut each board into its parts, rip parts, then crosscut strips'] : []),
             ].join('; '),
             CAUTION,
           ],
@@ -35,12 +41,14 @@ export function ticketsOf(takeoff: Takeoff, job: Job): ReadonlyMap<string, strin
       ),
     );
   }
-  const labels = takeoff.plans.flatMap(({ demand }) =>
-    demand.wanted.flatMap(({ length, pieces }) =>
-      pieces.map(({ label, run }) => ({
-        label,
-        note: `${run}, ${demand.stock.name}, ${formatLength(length, measure)}`,
-      })),
+  const labels = takeoff.plans.flatMap(({ demands }) =>
+    demands.flatMap(({ stock, wanted }) =>
+      wanted.flatMap(({ length, pieces }) =>
+        pieces.map(({ label, run }) => ({
+          label,
+          note: `${run}, ${stock.name}, ${formatLength(length, measure)}`,
+        })),
+      ),
     ),
   );
   if (labels.length > 0) sheets.set('labels', labelSheet(`${name}labels`, labels));
@@ -53,36 +61,57 @@ export function fileNameOf(sheet: string): string {
 }
 
 /** Boards cut alike together, by the stop of their longest piece, longest first. */
-function groupsOf({ boards, kerf }: BoardPlan): readonly TicketBoard[] {
+function groupsOf({ boards, kerf, bought }: BoardPlan): readonly TicketBoard[] {
   const alike = new Map<string, PlannedBoard[]>();
   for (const board of boards) {
-    const key = `${board.length} ${board.onHand} ${board.pieces.map(({ length }) => length).join()}`;
+    const cuts = board.parts.map(({ length, strips }) => [
+      length,
+      strips.map(({ width, pieces }) => [width, pieces.map((piece) => piece.length)]),
+    ]);
+    const key = JSON.stringify([board.stock, board.length, board.onHand, cuts]);
     alike.set(key, [...(alike.get(key) ?? []), board]);
   }
   return [...alike.values()]
     .sort((a, b) => longestOf(b[0]) - longestOf(a[0]) || (b[0]?.length ?? 0) - (a[0]?.length ?? 0))
     .flatMap((same) => {
       const [first] = same;
-      if (!first) return [];
-      return [
-        {
-          times: same.length,
-          length: first.length,
-          offcut: first.offcut,
-          kerf,
-          pieces: first.pieces.map(({ length, piece }, at) => ({
-            label: labelOf(same.map((board) => board.pieces[at]?.piece.label ?? '')),
-            length,
-            mitered: piece.cut.ends.some(({ miter, bevel }) => miter !== 0 || bevel !== 0),
-          })),
-        },
-      ];
+      return first ? [ticketOf(first, same, kerf, bought.name)] : [];
     });
 }
 
-const longestOf = (board: PlannedBoard | undefined): number => board?.pieces[0]?.length ?? 0;
+function ticketOf(
+  first: PlannedBoard,
+  same: readonly PlannedBoard[],
+  kerf: number,
+  bought: string,
+): TicketBoard {
+  return {
+    times: same.length,
+    ...(first.stock === bought ? {} : { stock: first.stock }),
+    length: first.length,
+    width: first.width,
+    offcut: first.offcut,
+    kerf,
+    parts: first.parts.map((part, p) => ({
+      length: part.length,
+      ripped: part.ripped,
+      strips: part.strips.map((strip, s) => ({
+        width: strip.width,
+        pieces: strip.pieces.map(({ length, piece }, at) => ({
+          label: labelOf(same.map(({ parts }) => parts[p]?.strips[s]?.pieces[at])),
+          length,
+          mitered: piece.cut.ends.some(({ miter, bevel }) => miter !== 0 || bevel !== 0),
+        })),
+      })),
+    })),
+  };
+}
+
+const longestOf = (board: PlannedBoard | undefined): number =>
+  Math.max(0, ...(board ? piecesOf(board).map(({ length }) => length) : []));
 
 /** The label of one; of several alike the first and how many more. */
-function labelOf(labels: readonly string[]): string {
-  return labels.length > 1 ? `${labels[0]} +${labels.length - 1}` : (labels[0] ?? '');
+function labelOf(pieces: readonly (SawnPiece | undefined)[]): string {
+  const first = pieces[0]?.piece.label ?? '';
+  return pieces.length > 1 ? `${first} +${pieces.length - 1}` : first;
 }

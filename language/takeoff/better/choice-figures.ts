@@ -3,7 +3,7 @@ import type { FitChoice, Layout, RunLayout } from '../../layout/index.ts';
 import type { FlatStock, HideDemand, Job } from '../../model/index.ts';
 import type { Money, Ticks } from '../../units/index.ts';
 import { searchBoards } from '../board-plan.ts';
-import { demandOf } from '../demand.ts';
+import { demandOf, demandsByBought } from '../demand.ts';
 
 /** What a choice comes to; of each figure less is better. */
 export interface ChoiceFigures {
@@ -54,13 +54,13 @@ function materialOf(
   let currency: string | undefined;
   // Everything is bought for the run, so that what lies in the yard favors no choice.
   const alone: Job = { ...job, onHand: [] };
-  for (const demand of demandOf({ ...layout, runs: [run] }, job)) {
-    const { search, plan } = searchBoards(demand, alone);
+  for (const demands of demandsByBought(demandOf({ ...layout, runs: [run] }, job))) {
+    const { search, plan } = searchBoards(demands, alone);
     let steps = 0;
     search?.run(() => search.proven() || ++steps > STEPS);
     const { none, buy, waste, cost } = plan();
     if (none?.kind === 'no-lengths') {
-      bought += demand.total;
+      bought += demands.reduce((sum, { total }) => sum + total, 0);
       priced = false;
       continue;
     }

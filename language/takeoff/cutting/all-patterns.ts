@@ -1,5 +1,5 @@
-import { patternOf } from './column-pool.ts';
 import type { CountCut } from './count-cuts.ts';
+import { patternOf } from './fillings.ts';
 import { tabulated } from './knapsack.ts';
 import type { Pattern, Problem } from './problem.ts';
 

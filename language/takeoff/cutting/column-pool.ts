@@ -15,18 +15,6 @@ export class ColumnPool {
   }
 }
 
-/** A pattern from how many of each size a board has. */
-export function patternOf(stock: number, counts: ArrayLike<number>): Pattern {
-  const items: number[] = [];
-  const many: number[] = [];
-  for (let i = 0; i < counts.length; i++) {
-    if ((counts[i] as number) === 0) continue;
-    items.push(i);
-    many.push(counts[i] as number);
-  }
-  return { stock, items, counts: many };
-}
-
 /** Space its pieces take on the board. */
 export function spaceOf({ items, counts }: Pattern, { sizes }: Problem): number {
   let space = 0;

@@ -1,4 +1,4 @@
-import { solveKnapsacks } from './knapsack.ts';
+import { bestFillings } from './fillings.ts';
 import type { Problem } from './problem.ts';
 
 /**
@@ -16,16 +16,16 @@ export interface CountCut {
 const LARGEST = 2 ** 45;
 
 export function cutOf(problem: Problem, duals: ArrayLike<number>): CountCut | undefined {
-  const { sizes, demands, capacities } = problem;
+  const { sizes, demands } = problem;
   const total = demands.reduce((sum, demand, i) => sum + demand * Math.max(0, duals[i] as number), 0);
   if (!(total > 0) || !Number.isFinite(total)) return undefined;
   const worths = sizes.map((_, i) => Math.floor((Math.max(0, duals[i] as number) / total) * LARGEST));
   const need = demands.reduce((sum, demand, i) => sum + demand * (worths[i] as number), 0);
-  const { atMost } = solveKnapsacks(sizes, demands, worths, capacities);
+  const { atMost } = bestFillings(problem, demands, worths);
   // Where the greatest is not known, a bound in floats stands for it, made safe by a whole step up.
   return {
     worths,
-    most: Array.from(atMost, (most) => (Number.isInteger(most) ? most : Math.ceil(most + 1))),
+    most: Array.from(atMost, (most) => Math.min(need, Number.isInteger(most) ? most : Math.ceil(most + 1))),
     need,
   };
 }

@@ -1,5 +1,5 @@
-import { patternOf } from './column-pool.ts';
 import type { CountCut } from './count-cuts.ts';
+import { patternOf } from './fillings.ts';
 import type { Packing, Pattern, Problem } from './problem.ts';
 
 export type PackingSearch =

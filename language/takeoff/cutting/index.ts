@@ -11,6 +11,21 @@
  * for just these boards (as the cuts of Benders, 1962), or filled by diving (Belov and Scheithauer, "A
  * branch-and-cut-and-price algorithm", 2006) and by trying all ways. Worths at prices a little off are found beforehand:
  * they rule out most numbers of boards before any is tried. References are from memory.
+ *
+ * Where pieces are narrower than boards, a board is crosscut into parts, a part ripped into strips over its length, a
+ * strip crosscut into pieces. What a board can hold is then a knapsack in two stages (Gilmore and Gomory, "Multistage
+ * cutting stock problems of two and more dimensions", 1965); all else stays as it is. A proof is one for plans of this
+ * kind. Its knapsacks take no piece too often within a strip, but may from strip to strip; where that leaves a gap, all
+ * patterns that could close it are listed, as long as they are not too many.
  */
 export { type CutSearch, planCuts, searchCuts } from './plan-cuts.ts';
-export type { CutBoard, CutDemand, CutInstance, CutPlan, CutStock, NoPlan } from './problem.ts';
+export type {
+  CutBoard,
+  CutDemand,
+  CutInstance,
+  CutPart,
+  CutPlan,
+  CutStock,
+  CutStrip,
+  NoPlan,
+} from './problem.ts';

@@ -1,4 +1,5 @@
 import { type Found, searchKnapsack } from './knapsack-search.ts';
+import type { Segment } from './problem.ts';
 
 /** Bounded knapsacks over one set of sizes, one for each capacity asked for. */
 export interface Knapsacks {
@@ -8,6 +9,8 @@ export interface Knapsacks {
   readonly atMost: Float64Array;
   /** How many of each size the filling found for the capacity of that index has. */
   filling(at: number): Int32Array;
+  /** Where boards are ripped: one way to cut it. */
+  segments?(at: number): readonly Segment[];
 }
 
 /** How hard to look. */
@@ -16,6 +19,8 @@ export interface Effort {
   readonly above?: ArrayLike<number>;
   /** Give up after so many steps for a capacity and take what is found, instead of making a table. */
   readonly steps?: number;
+  /** Where boards are ripped: `best` is what there can be at most until the filling is asked for. */
+  readonly roughly?: boolean;
 }
 
 /** Above so many cells a table is not made: it would hold up whoever waits. */

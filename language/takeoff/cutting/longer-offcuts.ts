@@ -1,4 +1,5 @@
-import { patternOf, spaceOf } from './column-pool.ts';
+import { spaceOf } from './column-pool.ts';
+import { patternOf } from './fillings.ts';
 import { solveKnapsacks } from './knapsack.ts';
 import type { Pattern, Problem } from './problem.ts';
 

@@ -1,6 +1,6 @@
 import { createRequire } from 'node:module';
 import { expect, it } from 'vitest';
-import { type CutInstance, planCuts } from './index.ts';
+import { type CutInstance, planCuts, searchCuts } from './index.ts';
 import { seeded } from './random.ts';
 import { expectSound } from './testing/sound-plan.ts';
 
@@ -61,7 +61,18 @@ function leastCost({ kerf, trim = 0, pieces, stock }: CutInstance): number | und
     fill(0, length - trim + kerf);
   }
   if (!pieces.every((_, i) => columns.some(({ counts }) => (counts[i] ?? 0) > 0))) return undefined;
-  const sum = (times: (column: (typeof columns)[number]) => number) =>
+  return leastOf(columns, pieces, stock);
+}
+
+type Columns = readonly { readonly stock: number; readonly counts: readonly number[] }[];
+
+/** Undefined where there is no plan. */
+function leastOf(
+  columns: Columns,
+  pieces: CutInstance['pieces'],
+  stock: CutInstance['stock'],
+): number | undefined {
+  const sum = (times: (column: Columns[number]) => number) =>
     columns
       .map((column, k) => (times(column) === 0 ? '' : `${times(column)} x${k}`))
       .filter(Boolean)
@@ -79,4 +90,109 @@ function leastCost({ kerf, trim = 0, pieces, stock }: CutInstance): number | und
   if (Status === 'Infeasible') return undefined;
   expect(Status).toBe('Optimal');
   return Math.round(ObjectiveValue);
+}
+
+it('agrees with it on small instances that are ripped as well, over every way to cut a board in three stages', () => {
+  let proven = 0;
+  for (let seed = 1; seed <= 80; seed++) {
+    const instance = smallRipped(seed);
+    const search = searchCuts(instance);
+    for (let steps = 0; steps < 400 && !search.proven(); steps++) search.run(once());
+    const found = search.plan();
+    const least = leastRipped(instance);
+    if ('kind' in found) {
+      expect({ seed, least, kind: found.kind }).toMatchObject({ least: undefined });
+      continue;
+    }
+    expectSound(instance, found);
+    expect(least, `seed ${seed}`).toBeDefined();
+    expect(found.bound, `seed ${seed}`).toBeLessThanOrEqual(least ?? 0);
+    if (!found.proven) continue;
+    proven++;
+    expect({ seed, cost: found.cost }).toEqual({ seed, cost: least });
+  }
+  expect(proven).toBeGreaterThan(70);
+});
+
+/** Lets a search go one step. */
+function once(): () => boolean {
+  let steps = 0;
+  return () => ++steps > 1;
+}
+
+function smallRipped(seed: number): CutInstance {
+  const random = seeded(seed);
+  const among = (low: number, high: number) => low + Math.floor(random() * (high - low + 1));
+  const wide = among(8, 14);
+  const widths = [wide, among(3, wide - 1), among(4, wide - 1)];
+  const longest = among(20, 60);
+  const pieces = Array.from({ length: among(2, 5) }, (_, i) => ({
+    label: `p${i}`,
+    length: among(Math.ceil(longest / 4), Math.floor(longest * 0.7)),
+    width: widths[among(0, 2)] ?? wide,
+    count: among(1, 4),
+  }));
+  const stock = Array.from({ length: among(1, 3) }, () => {
+    const length = among(Math.ceil(longest * 0.7), longest);
+    const price = Math.round(length * (1 + 0.3 * random()));
+    return { length, width: wide, price };
+  });
+  const hand =
+    among(0, 2) === 0
+      ? [{ length: longest, width: widths[1] ?? wide, price: 0, available: among(1, 2) }]
+      : [];
+  return { kerf: among(0, 1), trim: among(0, 1), pieces, stock: [...stock, ...hand] };
+}
+
+/** Boards are crosscut into parts, parts ripped into strips, strips crosscut: each listed without looking for the best. */
+function leastRipped({ kerf, trim = 0, pieces, stock }: CutInstance): number | undefined {
+  const columns = stock.flatMap(({ length, width = 0, available }, j) => {
+    if (available === 0) return [];
+    const room = length - trim + kerf;
+    const strips = new Map<string, { width: number; along: number; counts: number[] }>();
+    const strip = (wide: number, at: number, along: number, counts: number[]): void => {
+      const piece = pieces[at];
+      if (!piece) {
+        if (along > 0) strips.set(`${wide} ${counts}`, { width: wide, along, counts });
+        return;
+      }
+      const each = piece.length + kerf;
+      const most = piece.width === wide ? Math.min(piece.count, Math.floor((room - along) / each)) : 0;
+      for (let many = 0; many <= most; many++) strip(wide, at + 1, along + many * each, [...counts, many]);
+    };
+    for (const wide of new Set(pieces.map((piece) => piece.width ?? 0)))
+      if (wide <= width) strip(wide, 0, 0, []);
+    const all = [...strips.values()];
+    const within = (counts: readonly number[]) =>
+      counts.every((count, i) => count <= (pieces[i]?.count ?? 0));
+    const plus = (a: readonly number[], b: readonly number[]) => a.map((count, i) => count + (b[i] ?? 0));
+    const parts = new Map<string, { along: number; counts: number[] }>();
+    const part = (from: number, across: number, along: number, counts: number[]): void => {
+      const key = counts.join();
+      if (along > 0 && along < (parts.get(key)?.along ?? Infinity)) parts.set(key, { along, counts });
+      for (let at = from; at < all.length; at++) {
+        const one = all[at];
+        if (!one || one.width + kerf > across) continue;
+        const next = plus(counts, one.counts);
+        if (within(next)) part(at, across - one.width - kerf, Math.max(along, one.along), next);
+      }
+    };
+    const none = pieces.map(() => 0);
+    part(0, width + kerf, 0, none);
+    const shortest = new Map<string, number>([[none.join(), 0]]);
+    const queue: number[][] = [none];
+    for (let counts = queue.pop(); counts; counts = queue.pop()) {
+      const used = shortest.get(counts.join()) ?? 0;
+      for (const one of parts.values()) {
+        const next = plus(counts, one.counts);
+        const along = used + one.along;
+        if (along > room || !within(next) || along >= (shortest.get(next.join()) ?? Infinity)) continue;
+        shortest.set(next.join(), along);
+        queue.push(next);
+      }
+    }
+    return [...shortest.keys()].slice(1).map((key) => ({ stock: j, counts: key.split(',').map(Number) }));
+  });
+  if (!pieces.every((_, i) => columns.some(({ counts }) => (counts[i] ?? 0) > 0))) return undefined;
+  return leastOf(columns, pieces, stock);
 }

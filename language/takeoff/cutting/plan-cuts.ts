@@ -1,8 +1,20 @@
+import { alongOf, partsOf, segmentsFor } from './board-parts.ts';
 import { spaceOf } from './column-pool.ts';
 import { lackingOf } from './lacking.ts';
 import { longerOffcuts } from './longer-offcuts.ts';
 import { prepare } from './prepare.ts';
-import type { CutBoard, CutInstance, CutPlan, NoPlan, Packing, Pattern, Problem } from './problem.ts';
+import type {
+  CutBoard,
+  CutInstance,
+  CutPlan,
+  NoPlan,
+  Packing,
+  Pattern,
+  Problem,
+  Ripping,
+  Segment,
+} from './problem.ts';
+import { longerRippedOffcuts, type RippedBoard } from './rip-offcuts.ts';
 import { type Progress, search } from './solve.ts';
 
 /** A search for the cheapest plan that can be gone on with at any time, and left at any time. */
@@ -19,7 +31,8 @@ export interface CutSearch {
 
 /**
  * Begins a search for the cheapest way to cut an instance: least cost, then fewest boards, then the longest single
- * offcut. The first plan is there at once; `run` improves it and raises the bound until they meet. The same instance
+ * offcut. Where pieces are narrower than boards, of all plans that crosscut a board into parts, rip each part into strips
+ * over its length, and crosscut these into pieces. The first plan is there at once; `run` improves it and raises the bound until they meet. The same instance
  * gives the same plans in the same order, whenever it is interrupted.
  *
  * @throws RangeError for lengths, counts or prices that are negative, or not whole where they must be
@@ -55,11 +68,16 @@ function planOf(
   problem: Problem,
   instance: CutInstance,
 ): CutPlan | NoPlan {
-  if (!packing) return done ? { kind: 'too-few-boards', lacking: lackingOf(problem) } : { kind: 'none-yet' };
+  if (!packing)
+    return done && bound >= cost && !problem.ripping?.coarse
+      ? { kind: 'too-few-boards', lacking: lackingOf(problem) }
+      : { kind: 'none-yet' };
   const labels = problem.labels.map((each) => [...each]);
-  const boards = longerOffcuts(problem, eachOnce(packing))
-    .map((pattern) => boardOf(pattern, labels, problem, instance))
-    .sort((a, b) => b.length - a.length || a.offcut - b.offcut);
+  const { ripping } = problem;
+  const cut = ripping
+    ? rippedBoards(packing, labels, { ...problem, ripping }, instance, isProven({ cost, bound }, problem))
+    : longerOffcuts(problem, eachOnce(packing)).map((pattern) => boardOf(pattern, labels, problem, instance));
+  const boards = cut.sort((a, b) => b.length - a.length || a.offcut - b.offcut);
   return {
     boards,
     cost: boards.reduce((sum, board) => sum + board.price, 0),
@@ -87,4 +105,26 @@ function boardOf(pattern: Pattern, labels: string[][], problem: Problem, instanc
   // A cut parts the offcut from the last piece.
   const offcut = Math.max(0, length - (instance.trim ?? 0) - spaceOf(pattern, problem) * problem.unit);
   return { stock, length, price, pieces, offcut };
+}
+
+/** Boards with their parts; patterns that are cut often are laid out once. */
+function rippedBoards(
+  packing: Packing,
+  labels: string[][],
+  problem: Problem & { readonly ripping: Ripping },
+  instance: CutInstance,
+  thorough: boolean,
+): CutBoard[] {
+  const all = packing.flatMap(({ pattern, times }): RippedBoard[] => {
+    const segments: readonly Segment[] = segmentsFor(pattern, problem, thorough) ?? [];
+    return Array.from({ length: times }, () => ({ stock: pattern.stock, segments }));
+  });
+  return longerRippedOffcuts(all, problem).map(({ stock: at, segments }) => {
+    const stock = problem.stockOf[at] as number;
+    const { length, price } = instance.stock[stock] as CutInstance['stock'][number];
+    const parts = partsOf(segments, at, labels, problem);
+    const offcut = Math.max(0, length - (instance.trim ?? 0) - alongOf(segments) * problem.unit);
+    const pieces = parts.flatMap(({ strips }) => strips.flatMap((strip) => strip.pieces));
+    return { stock, length, price, pieces, offcut, parts };
+  });
 }

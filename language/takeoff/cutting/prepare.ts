@@ -1,3 +1,5 @@
+import { greatestCommon } from './greatest-common.ts';
+import { type Item, rippedSpaces } from './prepare-ripping.ts';
 import type { CutInstance, CutStock, NoPlan, Problem } from './problem.ts';
 
 /** Decimals are brought to whole numbers by at most this factor. */
@@ -6,10 +8,11 @@ const FINEST = 1_000_000;
 const MOST_PIECES = 100_000;
 /** Sums of lengths stay whole numbers that a float holds. */
 const LARGEST = 2 ** 42;
+type Board = CutStock & { readonly index: number; readonly room: number; readonly across: number };
 
 /**
  * The instance in whole numbers. Lengths that differ by less than a millionth of the unit are one; stock that
- * another, no shorter and no dearer and without limit, replaces is left out.
+ * another, no shorter, no narrower and no dearer and without limit, replaces is left out.
  *
  * @throws RangeError for lengths, counts or prices that are negative or no numbers
  */
@@ -17,65 +20,101 @@ export function prepare(instance: CutInstance): Problem | NoPlan {
   check(instance);
   const { kerf, trim = 0, stock } = instance;
   const pieces = instance.pieces.filter(({ count }) => count > 0);
-  const longest = Math.max(0, ...stock.filter(has).map(({ length }) => length - trim));
-  const tooLong = pieces.filter(({ length }) => length > longest + 1e-9);
-  if (tooLong.length > 0) return { kind: 'too-long', labels: tooLong.map(({ label }) => label), longest };
+  const none = withoutBoard(pieces, stock.filter(has), trim);
+  if (none) return none;
+  const lengths = [kerf, trim, ...[...pieces, ...stock].map(({ length }) => length)];
   const { whole, factor } = wholeNumbers([
-    kerf,
-    trim,
-    ...pieces.map((p) => p.length),
-    ...stock.map((s) => s.length),
+    ...lengths,
+    ...[...pieces, ...stock].flatMap(({ width }) => width ?? []),
   ]);
   const [k, t] = [whole(kerf), whole(trim)];
-  const bySize = new Map<number, string[]>();
-  for (const { label, length, count } of pieces) {
-    const size = whole(length) + k;
-    const labels = bySize.get(size) ?? [];
-    for (let i = 0; i < count; i++) labels.push(label);
-    bySize.set(size, labels);
+  const bySize = new Map<string, Item>();
+  for (const { label, length, width = 0, count } of pieces) {
+    const [along, across] = [whole(length) + k, whole(width) + k];
+    const item = bySize.get(`${along} ${across}`) ?? { along, across, labels: [] };
+    for (let i = 0; i < count; i++) item.labels.push(label);
+    bySize.set(`${along} ${across}`, item);
   }
-  const sizes = [...bySize.keys()].sort((a, b) => b - a);
-  const total = sizes.reduce((sum, size) => sum + (bySize.get(size)?.length ?? 0), 0);
+  const items = [...bySize.values()].sort((a, b) => b.along - a.along || b.across - a.across);
+  const total = items.reduce((sum, { labels }) => sum + labels.length, 0);
   const scale = total + 1;
   const boards = stock
-    .map((one, index) => ({ ...one, index, capacity: whole(one.length) - t + k }))
-    .filter((one) => has(one) && one.capacity >= (sizes.at(-1) ?? 0));
+    .map((one, index) => ({
+      ...one,
+      index,
+      room: whole(one.length) - t + k,
+      across: whole(one.width ?? 0) + k,
+    }))
+    .filter((one) => has(one) && items.some((item) => fits(item, one)));
   const useful = boards.filter((one) => !boards.some((other) => replaces(other, one)));
-  const divisor = sizes.length === 0 ? 1 : [...sizes].reduce(greatestCommon);
+  const ripped = new Set([...items, ...useful].map(({ across }) => across)).size > 1;
+  const divisor = items.map(({ along }) => along).reduce(greatestCommon, 0) || 1;
+  const spaces = ripped
+    ? rippedSpaces(items, useful, divisor, (whole) => whole / factor, k)
+    : {
+        sizes: items.map(({ along }) => along / divisor),
+        capacities: useful.map(({ room }) => Math.floor(room / divisor)),
+        unit: divisor / factor,
+      };
   return {
-    sizes: sizes.map((size) => size / divisor),
-    demands: sizes.map((size) => bySize.get(size)?.length ?? 0),
-    capacities: useful.map(({ capacity }) => Math.floor(capacity / divisor)),
+    ...spaces,
+    demands: items.map(({ labels }) => labels.length),
     costs: useful.map(({ price }) => (price === 0 ? 0 : price * scale + 1)),
-    available: useful
-      .map(({ available }) => Math.min(available ?? Infinity, total))
-      .map((n, i) => (useful[i]?.available === undefined ? Infinity : n)),
+    available: useful.map(({ available }) =>
+      available === undefined ? Infinity : Math.min(available, total),
+    ),
     scale,
-    unit: divisor / factor,
-    labels: sizes.map((size) => bySize.get(size) ?? []),
+    labels: items.map(({ labels }) => labels),
     stockOf: useful.map(({ index }) => index),
   };
 }
 
-const has = ({ available }: CutStock): boolean => available === undefined || available > 0;
+const fits = (item: Item, board: Board): boolean => item.along <= board.room && item.across <= board.across;
 
-type Board = CutStock & { readonly index: number; readonly capacity: number };
+/** Why some pieces come from no board at all; undefined when each has one. */
+function withoutBoard(
+  pieces: CutInstance['pieces'],
+  stock: CutInstance['stock'],
+  trim: number,
+): NoPlan | undefined {
+  const labelsOf = (bad: (piece: CutInstance['pieces'][number]) => boolean) =>
+    pieces.filter(bad).map(({ label }) => label);
+  const [longest, widest] = [
+    Math.max(0, ...stock.map(({ length }) => length - trim)),
+    Math.max(0, ...stock.map(({ width = 0 }) => width)),
+  ];
+  const tooWide = stock.length > 0 ? labelsOf(({ width = 0 }) => width > widest + 1e-9) : [];
+  if (tooWide.length > 0) return { kind: 'too-wide', labels: tooWide, widest };
+  const tooLong = labelsOf(
+    ({ length, width = 0 }) =>
+      !stock.some((one) => length <= one.length - trim + 1e-9 && width <= (one.width ?? 0) + 1e-9),
+  );
+  return tooLong.length > 0 ? { kind: 'too-long', labels: tooLong, longest } : undefined;
+}
+
+const has = ({ available }: CutStock): boolean => available === undefined || available > 0;
 
 /** Whether one makes the other needless; of two alike the first stays. */
 function replaces(one: Board, other: Board): boolean {
   if (one.index === other.index || one.available !== undefined) return false;
-  if (one.capacity < other.capacity || one.price > other.price) return false;
-  const alike = one.capacity === other.capacity && one.price === other.price && other.available === undefined;
+  if (one.room < other.room || one.across < other.across || one.price > other.price) return false;
+  const alike =
+    one.room === other.room &&
+    one.across === other.across &&
+    one.price === other.price &&
+    other.available === undefined;
   return !alike || one.index < other.index;
 }
 
 function check({ kerf, trim = 0, pieces, stock }: CutInstance): void {
-  const lengths = [...pieces, ...stock].map(({ length }) => length);
+  const all = [...pieces, ...stock];
   if (
     ![kerf, trim].every((one) => Number.isFinite(one) && one >= 0) ||
-    !lengths.every((one) => one > 0 && one < Infinity)
+    !all.every(({ length, width = 1 }) => [length, width].every((one) => one > 0 && one < Infinity))
   )
-    throw new RangeError('lengths are greater than 0; kerf and trim are 0 or more');
+    throw new RangeError('lengths and widths are greater than 0; kerf and trim are 0 or more');
+  if (new Set(all.map(({ width }) => width === undefined)).size > 1)
+    throw new RangeError('widths are stated of all pieces and all stock, or of none');
   const counts = [...pieces.map(({ count }) => count), ...stock.flatMap(({ available }) => available ?? [])];
   if (!counts.every((one) => Number.isSafeInteger(one) && one >= 0))
     throw new RangeError('counts are whole numbers, 0 or more');
@@ -97,8 +136,3 @@ function wholeNumbers(lengths: readonly number[]): { whole: (length: number) => 
 }
 
 const isWhole = (x: number): boolean => Math.abs(x - Math.round(x)) < 1e-7;
-
-function greatestCommon(a: number, b: number): number {
-  while (b !== 0) [a, b] = [b, a % b];
-  return a;
-}

@@ -2,12 +2,15 @@
 export interface CutDemand {
   readonly label: string;
   readonly length: number;
+  /** Across the grain. Stated of all pieces and all stock, or of none; what is narrower than its board is ripped. */
+  readonly width?: number;
   readonly count: number;
 }
 
 /** Boards of one length as they can be had. */
 export interface CutStock {
   readonly length: number;
+  readonly width?: number;
   /** Of one board, in whole minor units of money; 0 for what lies in the yard. */
   readonly price: number;
   /** How many there are; without it, as many as wanted. */
@@ -16,7 +19,10 @@ export interface CutStock {
 
 /** What is to be cut, from what, with which saw. */
 export interface CutInstance {
-  /** Width of a cut; one goes between any two pieces of a board: `sum(length + kerf) <= stock + kerf`. */
+  /**
+   * Width of a cut; one goes between any two pieces of a board: `sum(length + kerf) <= stock + kerf`. Of strips side by
+   * side alike: `sum(width + kerf) <= width of the board + kerf`.
+   */
   readonly kerf: number;
   /** Taken off each board before it is cut, both ends together. */
   readonly trim?: number;
@@ -33,6 +39,21 @@ export interface CutBoard {
   readonly pieces: readonly string[];
   /** What is left of it behind the last cut. */
   readonly offcut: number;
+  /** Where pieces have widths: what the board is crosscut into, longest first. */
+  readonly parts?: readonly CutPart[];
+}
+
+/** A part of a board, crosscut and then ripped; or one piece as wide as the board. */
+export interface CutPart {
+  readonly length: number;
+  /** Side by side, widest first; each is crosscut once more where it holds shorter pieces, or several. */
+  readonly strips: readonly CutStrip[];
+}
+
+export interface CutStrip {
+  readonly width: number;
+  readonly pieces: readonly string[];
+  readonly offcut: number;
 }
 
 /** A plan, and how good it is known to be. */
@@ -47,20 +68,21 @@ export interface CutPlan {
 }
 
 /**
- * Why there is no plan: pieces that no board is long enough for; more pieces than limited stock gives, with those that
+ * Why there is no plan: pieces that no board is long enough for, or wide enough; more pieces than limited stock gives, with those that
  * are left when it is cut as full as it goes; or none found yet, nor shown that there is none.
  */
 export type NoPlan =
   | { readonly kind: 'too-long'; readonly labels: readonly string[]; readonly longest: number }
+  | { readonly kind: 'too-wide'; readonly labels: readonly string[]; readonly widest: number }
   | { readonly kind: 'too-few-boards'; readonly lacking: readonly { label: string; count: number }[] }
   | { readonly kind: 'none-yet' };
 
 /** The same in whole numbers, alike lengths together, longest first, only stock that can be worth using. */
 export interface Problem {
-  /** Space each piece takes: its length and a kerf. */
+  /** Space each piece takes: its length and a kerf; where boards are ripped, times its width and a kerf. */
   readonly sizes: readonly number[];
   readonly demands: readonly number[];
-  /** Space each board gives: its length less trim, and a kerf. */
+  /** Space each board gives: its length less trim, and a kerf; where boards are ripped, times its width and a kerf. */
   readonly capacities: readonly number[];
   /** Combined cost: price times `scale`, and 1 for a board that is bought, so that fewer boards break ties. */
   readonly costs: readonly number[];
@@ -72,6 +94,44 @@ export interface Problem {
   /** Which of the instance's pieces have each size, and which of its stock each board is. */
   readonly labels: readonly (readonly string[])[];
   readonly stockOf: readonly number[];
+  /** Where pieces are ripped from boards: which fillings a board can have is then more than a matter of space. */
+  readonly ripping?: Ripping;
+}
+
+/**
+ * How boards are cut that are ripped as well: crosscut into parts, each part ripped into strips, each strip crosscut into
+ * pieces. Pieces as wide as the board are strips without a neighbor. Whole numbers, each with a kerf.
+ */
+export interface Ripping {
+  /** By size: along the board, and which width, by its place in `widths`. */
+  readonly along: readonly number[];
+  readonly widthOf: readonly number[];
+  /** Widest first. */
+  readonly widths: readonly number[];
+  /** By stock: room along it, and which of `across` it has. */
+  readonly room: readonly number[];
+  readonly acrossOf: readonly number[];
+  /** Room across, as boards have it; and of each the ways to fill it with strips, as many of each width. */
+  readonly across: readonly number[];
+  readonly ways: readonly (readonly (readonly number[])[])[];
+  /** Lengths are rounded up to a coarser step, so that only space bounds what a board can hold. */
+  readonly coarse: boolean;
+  /** In the unit of the instance: widths without their kerf, and the kerf. */
+  readonly shown: readonly number[];
+  readonly kerf: number;
+}
+
+/** A part of a board in terms of a problem: its space along, and the pieces in each of its strips. */
+export interface Segment {
+  readonly along: number;
+  readonly strips: readonly Strip[];
+}
+
+export interface Strip {
+  /** By its place in `widths`. */
+  readonly width: number;
+  readonly items: readonly number[];
+  readonly counts: readonly number[];
 }
 
 /** So many pieces of each size from one board of one stock. */
@@ -80,6 +140,8 @@ export interface Pattern {
   /** Sizes it has, ascending, and how many of each. */
   readonly items: readonly number[];
   readonly counts: readonly number[];
+  /** Where boards are ripped: one way to cut it. */
+  readonly segments?: readonly Segment[];
 }
 
 /** A plan in terms of a problem: patterns, and how often each is cut. */

@@ -1,5 +1,6 @@
-import { type ColumnPool, isWithin, patternOf } from './column-pool.ts';
-import { type Knapsacks, solveKnapsacks } from './knapsack.ts';
+import { type ColumnPool, isWithin } from './column-pool.ts';
+import { bestFillings, patternAt } from './fillings.ts';
+import type { Knapsacks } from './knapsack.ts';
 import { type Column, Master } from './master.ts';
 import type { Problem } from './problem.ts';
 
@@ -54,17 +55,16 @@ export function* relax(
     const prices = capacities.map((_, stock) => costOf(stock) - (duals[sizes.length + stock] as number));
     const above = prices.map((price) => price + TOLERANCE * Math.max(1, price));
     // A short search is often enough to find some that help; that there are none takes a full one.
-    let knapsacks = solveKnapsacks(sizes, demands, duals, capacities, { above, steps: QUICK_STEPS });
+    let knapsacks = bestFillings(problem, demands, duals, { above, steps: QUICK_STEPS });
     if (!capacities.some((_, j) => usable(j) && (knapsacks.best[j] as number) > (above[j] as number)))
-      knapsacks = solveKnapsacks(sizes, demands, duals, capacities, { above });
+      knapsacks = bestFillings(problem, demands, duals, { above });
     if (aim === 'fit' && tooLittle(demands, limits, duals, knapsacks)) break;
     let found = false;
     for (let stock = 0; stock < capacities.length; stock++) {
       if (!usable(stock) || (knapsacks.best[stock] as number) <= (above[stock] as number)) continue;
       const rest = Int32Array.from(demands);
-      let filling = knapsacks.filling(stock);
+      let pattern = patternAt(stock, knapsacks, stock);
       for (let more = 0; more < MOST_AT_ONCE; more++) {
-        const pattern = patternOf(stock, filling);
         if (pool.add(pattern)) {
           found = true;
           master.columns.push({ pattern, cost: costOf(stock) });
@@ -72,9 +72,9 @@ export function* relax(
         // Columns of other pieces help one another: those of this filling are put aside, and again.
         for (const item of pattern.items) rest[item] = 0;
         const effort = { above: [above[stock] as number], steps: 2_000 };
-        const other = solveKnapsacks(sizes, rest, duals, [capacities[stock] as number], effort);
+        const other = bestFillings(problem, rest, duals, effort, [stock]);
         if ((other.best[0] as number) <= (above[stock] as number)) break;
-        filling = other.filling(0);
+        pattern = patternAt(stock, other, 0);
       }
     }
     if (!found) break;

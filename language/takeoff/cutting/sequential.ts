@@ -1,5 +1,4 @@
-import { patternOf } from './column-pool.ts';
-import { solveKnapsacks } from './knapsack.ts';
+import { bestFillings, patternAt, patternOf } from './fillings.ts';
 import type { Packing, Pattern, Problem } from './problem.ts';
 
 /** Boards that may be used, and pieces still to be cut. */
@@ -27,15 +26,21 @@ export function cutOneByOne(problem: Problem, rest: Rest, worths: ArrayLike<numb
   while (left > 0) {
     const usable = capacities.map((_, j) => j).filter((j) => (limits[j] as number) > 0);
     // All that is left on one board: the cheapest that takes it.
-    const fits = usable.filter((j) => (capacities[j] as number) >= left);
-    const cheapest = least(fits, (j) => costs[j] as number);
-    const knapsacks = solveKnapsacks(sizes, demands, worths, capacities, { steps: STEPS });
-    const stock =
-      cheapest ?? most(usable, (j) => (knapsacks.best[j] as number) / Math.max(1e-9, costs[j] as number));
-    if (stock === undefined) return undefined;
-    const counts = cheapest === undefined ? knapsacks.filling(stock) : demands.slice();
-    const pattern = patternOf(stock, counts);
-    if (pattern.items.length === 0) return undefined;
+    const whole = usable.flatMap((j) => holdingAll(problem, j, demands, left) ?? []);
+    const cheapest = least(whole, ({ stock }) => costs[stock] as number);
+    const knapsacks = bestFillings(problem, demands, worths, { steps: STEPS, roughly: true });
+    const ratio = (j: number) => (knapsacks.best[j] as number) / Math.max(1e-9, costs[j] as number);
+    let next = most(usable, ratio);
+    while (next !== undefined) {
+      const hoped = ratio(next);
+      knapsacks.filling(next);
+      // Where it gives less than hoped, another may give more.
+      if (ratio(next) === hoped) break;
+      next = most(usable, ratio);
+    }
+    const pattern = cheapest ?? (next === undefined ? undefined : patternAt(next, knapsacks, next));
+    if (!pattern || pattern.items.length === 0) return undefined;
+    const { stock } = pattern;
     let times = limits[stock] as number;
     for (const [k, item] of pattern.items.entries())
       times = Math.min(times, Math.floor((demands[item] as number) / (pattern.counts[k] as number)));
@@ -52,13 +57,21 @@ export function cutOneByOne(problem: Problem, rest: Rest, worths: ArrayLike<numb
   return packing;
 }
 
-function least(list: readonly number[], by: (one: number) => number): number | undefined {
-  return list.reduce<number | undefined>(
+/** The pattern with all pieces that are left, where one board of the stock holds them. */
+function holdingAll(problem: Problem, stock: number, demands: Int32Array, left: number): Pattern | undefined {
+  if ((problem.capacities[stock] as number) < left) return undefined;
+  if (!problem.ripping) return patternOf(stock, demands);
+  const found = bestFillings(problem, demands, problem.sizes, { steps: STEPS }, [stock]);
+  return found.best[0] === left ? patternAt(stock, found, 0) : undefined;
+}
+
+function least<One>(list: readonly One[], by: (one: One) => number): One | undefined {
+  return list.reduce<One | undefined>(
     (held, one) => (held === undefined || by(one) < by(held) ? one : held),
     undefined,
   );
 }
 
-function most(list: readonly number[], by: (one: number) => number): number | undefined {
+function most<One>(list: readonly One[], by: (one: One) => number): One | undefined {
   return least(list, (one) => 0 - by(one));
 }

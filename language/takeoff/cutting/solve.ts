@@ -1,4 +1,5 @@
 import { allPatterns } from './all-patterns.ts';
+import { allRippedPatterns } from './all-ripped-patterns.ts';
 import { branchOnPatterns } from './branching.ts';
 import { cheapestCounts } from './cheapest-counts.ts';
 import { ColumnPool } from './column-pool.ts';
@@ -43,6 +44,8 @@ const paidStocks = ({ costs }: Problem): number => costs.filter((cost) => cost >
 /** Dives tried at one number of boards before all ways are tried. */
 const DIVES = 6;
 const FIRST_STEPS = 3_000;
+/** Where boards are ripped, all ways of cutting one are too many to go on with beyond this. */
+const MOST_RIPPED = 100_000;
 
 /**
  * Searches the cheapest plan, yielding what it knows between small steps.
@@ -136,6 +139,8 @@ export function* search(problem: Problem): Generator<Progress, Progress> {
     yield progress(found.kind === 'none' && undecided.length === 0);
     if (found.kind === 'none') {
       if (undecided.length === 0) return progress(true);
+      if (problem.ripping && undecided.every(({ steps }) => steps > MOST_RIPPED))
+        return { ...progress(), done: true };
       yield* decideOne();
       continue;
     }
@@ -200,7 +205,9 @@ export function* search(problem: Problem): Generator<Progress, Progress> {
 
   /** Branches on all patterns that a plan on just these boards can have, if they are not too many. */
   function* branchOn(one: Undecided): Generator<undefined, PackingSearch> {
-    one.patterns ??= yield* allPatterns(problem, one.counts, cuts, 3 * one.steps);
+    one.patterns ??= yield* problem.ripping
+      ? allRippedPatterns({ ...problem, ripping: problem.ripping }, one.counts, cuts, 3 * one.steps)
+      : allPatterns(problem, one.counts, cuts, 3 * one.steps);
     if (!one.patterns) return { kind: 'unfinished' };
     return yield* branchOnPatterns(problem, one.counts, one.patterns, one.steps / 10);
   }
@@ -208,10 +215,11 @@ export function* search(problem: Problem): Generator<Progress, Progress> {
   /** Tries all ways on the cheapest numbers of boards not decided yet, for a while. */
   function* decideOne(): Generator<Progress, void> {
     undecided.sort((a, b) => a.cost - b.cost || a.steps - b.steps);
-    const one = undecided[0];
+    const one = undecided.find(({ steps }) => !problem.ripping || steps <= MOST_RIPPED);
     if (!one) return;
     const { counts, relaxed } = one;
-    let answer = yield* working(packExactly(problem, counts, cuts, one.steps));
+    let answer: PackingSearch = { kind: 'unfinished' };
+    if (!problem.ripping) answer = yield* working(packExactly(problem, counts, cuts, one.steps));
     if (answer.kind === 'unfinished') answer = yield* working(branchOn(one));
     if (answer.kind === 'unfinished') {
       const packing = yield* packOn(counts, relaxed, 2);

@@ -1,0 +1,92 @@
+import type { Piece } from '../layout/index.ts';
+import type { Ticks } from '../units/index.ts';
+import type { CutBoard, CutPart } from './cutting/index.ts';
+
+/** A piece with the length it is sawn to. */
+export interface SawnPiece {
+  readonly piece: Piece;
+  readonly length: Ticks;
+}
+
+/** A board and the pieces cut from it. */
+export interface PlannedBoard {
+  /** Its stock: what is bought, or what lies in the yard, which may be a strip already. */
+  readonly stock: string;
+  readonly length: Ticks;
+  readonly width: Ticks;
+  /** From the yard, at no cost. */
+  readonly onHand: boolean;
+  /** What it is crosscut into, longest first. */
+  readonly parts: readonly PlannedPart[];
+  /** Left behind the last cut. */
+  readonly offcut: Ticks;
+}
+
+/** One piece as wide as the board; or a part that is ripped into strips, which are then crosscut. */
+export interface PlannedPart {
+  readonly length: Ticks;
+  readonly ripped: boolean;
+  /** Widest first. */
+  readonly strips: readonly PlannedStrip[];
+}
+
+export interface PlannedStrip {
+  readonly width: Ticks;
+  /** Longest first. */
+  readonly pieces: readonly SawnPiece[];
+  readonly offcut: Ticks;
+}
+
+/** All pieces of a board, in the order they are cut. */
+export function piecesOf({ parts }: PlannedBoard): readonly SawnPiece[] {
+  return parts.flatMap(({ strips }) => strips.flatMap(({ pieces }) => pieces));
+}
+
+/** Passes of the saw through a board: each piece is cut off once, a part to be ripped too, and each strip ripped off it. */
+export function cutsOf({ parts }: PlannedBoard): number {
+  return parts.reduce((sum, { ripped, strips }) => {
+    const pieces = strips.reduce((all, strip) => all + strip.pieces.length, 0);
+    return sum + pieces + (ripped ? 1 + strips.length : 0);
+  }, 0);
+}
+
+/**
+ * A board of the planner, which knows pieces by their labels, with a piece for each label.
+ *
+ * @param take gives a piece of a label that is not given yet
+ */
+export function plannedBoard(
+  { length, offcut, parts, pieces }: CutBoard,
+  about: { readonly stock: string; readonly width: Ticks; readonly onHand: boolean },
+  take: (label: string) => SawnPiece | undefined,
+): PlannedBoard {
+  const taken = (labels: readonly string[]) =>
+    labels.flatMap((label) => take(label) ?? []).sort((a, b) => b.length - a.length);
+  const whole = (label: string): PlannedPart[] =>
+    taken([label]).map((one) => ({
+      length: one.length,
+      ripped: false,
+      strips: [{ width: about.width, pieces: [one], offcut: 0 }],
+    }));
+  const partOf = ({ length: along, strips }: CutPart): PlannedPart[] => {
+    const [only] = strips;
+    if (only && strips.length === 1 && only.width === about.width) return only.pieces.flatMap(whole);
+    return [
+      {
+        length: along,
+        ripped: true,
+        strips: strips.map((strip) => ({
+          width: strip.width,
+          pieces: taken(strip.pieces),
+          offcut: strip.offcut,
+        })),
+      },
+    ];
+  };
+  return {
+    ...about,
+    length,
+    offcut,
+    parts: parts ? parts.flatMap(partOf) : pieces.flatMap(whole),
+  };
+}

@@ -1,0 +1,123 @@
+import { isMetric, type Job } from '../../language/model/index.ts';
+import {
+  type BoardPlan,
+  orderOf,
+  type PlannedBoard,
+  type PlannedPart,
+  type Price,
+  type Takeoff,
+} from '../../language/takeoff/index.ts';
+import { formatLength, formatMoney, type Ticks } from '../../language/units/index.ts';
+
+/** What to buy, how to cut it, what is bought besides, and what it costs, line by line. */
+export function takeoffAsText(found: Takeoff, job: Job): string[] {
+  const measure = job.measure.value;
+  const metric = isMetric(measure);
+  const length = (ticks: number) => formatLength(ticks, measure);
+  const lines = [`Takeoff${job.name === undefined ? '' : ` of ${job.name}`}`, '', 'To buy'];
+  for (const one of orderOf(found.plans, job, metric)) {
+    const spare = one.spare > 0 ? ` and ${one.spare} spare` : '';
+    const run = metric ? `${round(one.run)} m` : `${round(one.run)} ft`;
+    const volume = metric ? `${round(one.volume, 3)} m³` : `${round(one.volume)} board ft`;
+    lines.push(
+      `  ${one.needed}${spare} x ${one.stock}, ${length(one.section[0])} x ${length(one.section[1])}, ${length(one.length)}: ${run}, ${volume}`,
+    );
+  }
+  for (const plan of found.plans) {
+    if (plan.boards.length === 0) continue;
+    lines.push('', headOf(plan));
+    for (const [text, times] of alike(plan, job)) lines.push(`  ${times} x ${text}`);
+  }
+  if (found.items.length > 0) {
+    lines.push('', 'Besides');
+    for (const { what, count, unit, rule } of found.items)
+      lines.push(`  ${round(count)} ${unit === '' ? '' : `${unit} `}${what} (${rule})`);
+  }
+  if (found.price) lines.push('', ...priceText(found.price, job));
+  return lines;
+}
+
+function headOf({ demands, bought, waste, proven, cost, bound }: BoardPlan): string {
+  const counts = demands.map(
+    ({ stock, count }, at) => `${count} ${at === 0 ? 'pieces ' : ''}of ${stock.name}`,
+  );
+  const ripped = demands.some(({ stock }) => stock.name !== bought.name) ? `, from ${bought.name}` : '';
+  const gap =
+    cost && bound ? `; may be ${formatMoney({ ...cost, minor: cost.minor - bound.minor })} too dear` : '';
+  return `${counts.join(', ')}${ripped}: ${round(100 * waste)} % waste, ${proven ? 'proven cheapest' : `not proven${gap}`}`;
+}
+
+/** Boards cut alike, once with how often. */
+function alike({ boards, bought }: BoardPlan, job: Job): ReadonlyMap<string, number> {
+  const length = (ticks: Ticks) => formatLength(Math.floor(ticks), job.measure.value);
+  const found = new Map<string, number>();
+  for (const board of boards) {
+    const name = board.stock === bought.name ? '' : `${board.stock} `;
+    const from = `${name}${length(board.length)}${board.onHand ? ' on hand' : ''}`;
+    const text = `${from}: ${cutsIn(board, length).join(', ')}; left ${length(board.offcut)}`;
+    found.set(text, (found.get(text) ?? 0) + 1);
+  }
+  return found;
+}
+
+/** Whole pieces by length, then parts that are ripped: `2 of 4' 5"`, `3' 2" ripped into 3 x 1-1/2"`. */
+function cutsIn({ parts }: PlannedBoard, length: (ticks: Ticks) => string): readonly string[] {
+  const counts = new Map<Ticks, number>();
+  for (const part of parts) if (!part.ripped) counts.set(part.length, (counts.get(part.length) ?? 0) + 1);
+  const ripped = new Map<string, number>();
+  for (const part of parts) {
+    if (!part.ripped) continue;
+    const text = rippedText(part, length);
+    ripped.set(text, (ripped.get(text) ?? 0) + 1);
+  }
+  return [
+    ...[...counts].map(([each, count]) => `${count} of ${length(each)}`),
+    ...[...ripped].map(([text, count]) => (count > 1 ? `${count} of ${text}` : text)),
+  ];
+}
+
+function rippedText({ length: along, strips }: PlannedPart, length: (ticks: Ticks) => string): string {
+  const alike = new Map<string, number>();
+  for (const { width, pieces } of strips) {
+    const counts = new Map<Ticks, number>();
+    for (const piece of pieces) counts.set(piece.length, (counts.get(piece.length) ?? 0) + 1);
+    const held = [...counts].map(([each, count]) => `${count} of ${length(each)}`).join(', ');
+    const isWhole = pieces.length === 1 && pieces[0]?.length === along;
+    const text = `${length(width)}${isWhole ? '' : ` (${held})`}`;
+    alike.set(text, (alike.get(text) ?? 0) + 1);
+  }
+  return `${length(along)} ripped into ${[...alike].map(([text, count]) => `${count} x ${text}`).join(' and ')}`;
+}
+
+function priceText(price: Price, job: Job): string[] {
+  const money = (minor: number) => formatMoney({ minor, currency: price.currency });
+  const lines = price.lines.map(({ group, what, count, unit, minor, lacks }) => {
+    const size =
+      group === 'boards'
+        ? ` ${formatLength(Number(unit), job.measure.value)}`
+        : unit === ''
+          ? ''
+          : ` ${unit}`;
+    return `  ${what}: ${round(count)}${group === 'boards' ? ' x' : ''}${size}: ${minor === undefined ? `no ${lacks} is given` : money(minor)}`;
+  });
+  const { quote } = job;
+  const percent = (share: { readonly value: number } | undefined) => `${round(100 * (share?.value ?? 0))} %`;
+  return [
+    'Price',
+    ...lines,
+    `  material ${money(price.material)}, labor ${money(price.labor)} (${round(price.minutes / 60)} hours)`,
+    ...(quote.overhead ? [`  overhead ${percent(quote.overhead)}: ${money(price.overhead)}`] : []),
+    ...(quote.margin
+      ? [`  margin ${percent(quote.margin)} of what is asked: ${money(price.profit)}`]
+      : quote.markup
+        ? [`  markup ${percent(quote.markup)} on cost: ${money(price.profit)}`]
+        : []),
+    `  net ${money(price.net)}${quote.tax ? `, tax ${percent(quote.tax)} ${money(price.tax)}, total ${money(price.gross)}` : ''}`,
+    ...(price.deposit === undefined
+      ? []
+      : [`  deposit ${money(price.deposit)}; caps on deposits differ by place`]),
+    ...(price.whole ? [] : ['  Lines without a price are not in the sum.']),
+  ];
+}
+
+const round = (value: number, digits = 1): number => Math.round(value * 10 ** digits) / 10 ** digits;
