@@ -26,6 +26,8 @@ export interface JobCheck {
   readonly check: (job: Job) => readonly Finding[];
 }
 
+export type LimitedJobCheck = JobCheck & { readonly kind: LimitedKind };
+
 export { thresholdOf } from './threshold.ts';
 
 /** Basis of what no table decides: the thing cannot be built as written. */

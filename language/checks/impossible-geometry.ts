@@ -180,26 +180,27 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     severity: 'warning',
     basis: JOB,
     message: (a) => {
-      if (a.what === 'post')
-        return `Post ${a.number} was measured, and the run has ${a.count} posts now. It is not used: write the number it has now.`;
       if (a.what === 'cut')
         return a.count === 0
           ? `Slats of bay ${a.number} are said to be cut, and there are none. Write the number of a bay that slats fill.`
           : `Bay ${a.number} has ${a.count} courses now; those beyond are said to be cut and are left out. Write those there are.`;
+      const what = a.what === 'bay' ? 'Bay' : 'Post';
       if (a.now === '')
-        return `Bay ${a.number} was measured, and the run has ${a.count} bays now. ${elsewhere(a)} It is not used.`;
-      return (
-        `Bay ${a.number} was measured when the plan made it ${a.planned} clear; now the plan makes it ${a.now}. ` +
-        `${elsewhere(a)} It is not used.`
+        return `${what} ${a.number} was measured, and the run has ${a.count} ${a.what}s now. ${elsewhere(a)} It is not used.`;
+      const [then, now] = [a.planned, a.now].map((size) =>
+        a.what === 'bay' ? `${size} clear` : `at ${size}`,
       );
+      return `${what} ${a.number} was measured when it was planned ${then}; now it is planned ${now}. ${elsewhere(a)} It is not used.`;
     },
   },
   'pieces-overlap': { message: (a) => `${a.first} and ${a.second} are in the same place.` },
 });
 
-function elsewhere({ planned, others }: GeometryArgs['measured-elsewhere']): string {
+function elsewhere({ what, planned, others }: GeometryArgs['measured-elsewhere']): string {
   if (others === '') return 'Measure it again, or set the plan back.';
-  return `Now ${planned} clear: bay ${others}. If it is that one, write its number.`;
+  return what === 'bay'
+    ? `Now ${planned} clear: bay ${others}. If it is that one, write its number.`
+    : `Now at ${planned}: post ${others}. If it is that one, write its number.`;
 }
 
 const LINES: Readonly<Record<GeometryArgs['lines-elsewhere']['why'], string>> = {

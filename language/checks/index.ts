@@ -5,6 +5,7 @@
  * Lives here: judgment. Does not live here: geometry (layout/), text positions (resolved at the edge).
  */
 export { acceptanceOf } from './accept.ts';
+export { describeWay, fineLength, whatDiffers } from './as-built-text.ts';
 export type * from './finding.ts';
 export { describeChoice } from './pattern-open.ts';
 export { checkJob, checkLayout, checkRun, FINDING_KINDS, findingKind, messageOf } from './registry.ts';

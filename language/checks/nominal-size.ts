@@ -21,7 +21,8 @@ export const nominalSize: JobCheck = {
   },
   check: (job) =>
     job.stock.flatMap((stock) => {
-      if (!isWood(stock)) return [];
+      // What was measured is what it is.
+      if (!isWood(stock) || (stock.kind !== 'post' && stock.measured)) return [];
       return sidesOf(stock).flatMap(([side, size]) => {
         const actual = dressedWidthOf(size.value);
         if (actual === undefined) return [];

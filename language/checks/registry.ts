@@ -1,8 +1,10 @@
 import { findOverlaps, type Layout, type RunLayout } from '../layout/index.ts';
 import type { Job, Problem } from '../model/index.ts';
+import { asBuiltDiffers } from './as-built-differs.ts';
 import { baysUnequal } from './bays-unequal.ts';
 import { boardOverfilled } from './board-overfilled.ts';
 import { boardTooLong } from './board-too-long.ts';
+import { boardsMixed } from './boards-mixed.ts';
 import { boughtUnused } from './bought-unused.ts';
 import { braceFlat } from './brace-flat.ts';
 import { cornerLinesMiss } from './corner-lines-miss.ts';
@@ -16,6 +18,7 @@ import { facesDiffer } from './faces-differ.ts';
 import type { Finding, FindingKind } from './finding.ts';
 import { gapCloses, gapGrows } from './gap-movement.ts';
 import { gapTooWide } from './gap-too-wide.ts';
+import { gapsDiffer } from './gaps-differ.ts';
 import { hingeGapSmall, latchGapSmall } from './gate-gaps.ts';
 import { gateInSlope } from './gate-in-slope.ts';
 import { gateNarrow } from './gate-narrow.ts';
@@ -67,7 +70,7 @@ import { tooOpen } from './too-open.ts';
 import { treatedEnds } from './treated-ends.ts';
 import { wasteHigh } from './waste-high.ts';
 
-const JOB_CHECKS: readonly JobCheck[] = [nominalSize, noTicket, ticketShort];
+const JOB_CHECKS: readonly JobCheck[] = [nominalSize, boardsMixed, noTicket, ticketShort];
 
 const RUN_CHECKS: readonly RunCheck[] = [
   guardUnjudged,
@@ -108,6 +111,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   jointUnsupported,
   overlapSmall,
   patternOpen,
+  asBuiltDiffers,
   notMeasured,
   postLeans,
   postMovedForObstacle,
@@ -138,6 +142,7 @@ const LAYOUT_CHECKS: readonly LayoutCheck[] = [
   treatedEnds,
   wasteHigh,
   cornerLinesMiss,
+  gapsDiffer,
   cornerNotSquare,
   planeOffset,
   placeSeen,

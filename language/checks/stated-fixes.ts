@@ -6,6 +6,7 @@ const REWRITTEN = new Set(['unit-missing', 'length-unknown-unit', 'length-spelli
 
 /** Ways out of a problem of the text: the spellings it was probably meant to be. */
 export function fixesOf({ code, origin, args }: Problem): readonly Fix[] {
+  if (code === 'measured-elsewhere') return renumbered({ origin, args });
   return spellings(code, args).map((text, at) => ({
     title: `Write ${text}`,
     changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text }],
@@ -21,4 +22,16 @@ function spellings(code: string, args: Problem['args']): readonly string[] {
   if (code === 'racked-level-slats') return ['slope level top', 'slope in steps'];
   if (code === 'unknown-word') return [String(args.suggestion ?? '')].filter((word) => word !== '');
   return [];
+}
+
+/** The number that what was measured has now. */
+function renumbered({ origin, args }: Pick<Problem, 'origin' | 'args'>): readonly Fix[] {
+  const numbers = String(args.others ?? '')
+    .split(', ')
+    .filter((number) => number !== '');
+  return numbers.map((text) => ({
+    title: `It is ${args.what} ${text} now`,
+    changes: [{ uri: origin.uri, path: `${origin.path}.number`, place: 'replace', text }],
+    preferred: numbers.length === 1,
+  }));
 }

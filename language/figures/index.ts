@@ -5,6 +5,15 @@
  * (checks/), the geometry of pieces (layout/).
  */
 export { type Allotment, allotPieces, type CutPiece, type PlaceToFill, type Reuse } from './allot-pieces.ts';
+export { type BuiltPanel, builtPanels, infillOf, measuredAt, type PanelFit } from './as-built.ts';
+export {
+  type BuiltLimits,
+  type BuiltWay,
+  type BuiltWays,
+  builtWays,
+  isAsPlanned,
+  usualLimits,
+} from './as-built-ways.ts';
 export { type BothFaces, bothFaces } from './both-faces.ts';
 export { clearSpan } from './clear-span.ts';
 export { type FaceOverlap, faceOverlap, seeThroughFrom } from './face-overlap.ts';

@@ -44,4 +44,5 @@ export function cutSlats({ spec, planned }: RunLayout): readonly CutPiece[] {
 const slatsOf = ({ pieces }: RunLayout): readonly Piece[] =>
   pieces.filter(({ role, gate }) => role === 'slat' && gate === undefined);
 
-const sectionOf = ({ cut }: Piece): string => `${cut.stock} ${cut.width} x ${cut.thickness}`;
+/** A board is as wide as it came, whatever it was planned to be; a rip is as wide as it was sawn. */
+const sectionOf = ({ cut }: Piece): string => (cut.ripped ? `${cut.stock} ${cut.width}` : cut.stock);

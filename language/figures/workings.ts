@@ -2,6 +2,7 @@ import type { Layout, RunLayout } from '../layout/index.ts';
 import type { Job } from '../model/index.ts';
 import type { Working } from './working.ts';
 import {
+  asBuiltGaps,
   embedment,
   gateFigures,
   holesOf,
@@ -32,6 +33,7 @@ const RUN_CALCULATIONS: readonly RunCalculation[] = [
   (run, job) => workingIn(worstDeckPost(run, job)),
   (run, job) => workingIn(embedment(run, job)),
   (run, job) => workingIn(holesOf(run, job)),
+  (run) => asBuiltGaps(run),
   (run, job) => gateFigures(run, job).flatMap(({ workings }) => workings),
 ];
 

@@ -20,7 +20,7 @@ const NAME_OF: Readonly<Record<NameKind, string>> = {
 
 /** What blocks are called in messages. */
 export function blockWord(type: string): string {
-  return type === 'OnHand' ? 'on hand' : type.toLowerCase();
+  return type.replace(/(?<=[a-z])(?=[A-Z])/g, ' ').toLowerCase();
 }
 
 /** `a, b or c`, cut short after five. */

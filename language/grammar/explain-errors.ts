@@ -1,6 +1,6 @@
 import type { ParseResult } from 'langium';
 import { blockWord, code, misspelled, oneOf } from './expectations.ts';
-import type { BlockWords } from './grammar-words.ts';
+import { type BlockWords, elementType } from './grammar-words.ts';
 import { misreadMessage } from './misread-message.ts';
 import { editDistance, nearNames } from './near-names.ts';
 import type { Token } from './statement-ends.ts';
@@ -84,8 +84,8 @@ class Explanation implements Explained {
   }
 
   private element(place: number, word: string): number {
-    const { elements, elementTypes } = this.syntax.words;
-    const type = elementTypes.get(word);
+    const { elements } = this.syntax.words;
+    const type = elementType(this.syntax.words, word, this.view.wordAt(place + 1));
     if (!type) return this.unknownElement(place, word);
     const reading = this.syntax.read('Element', this.view.tokens, place);
     const end = this.end(reading, elements);
@@ -205,7 +205,8 @@ class Explanation implements Explained {
   }
 
   private open(type: string, head: number, lost: boolean): void {
-    const name = this.view.wordAt(head + 1) === '{' ? '' : this.view.image(head + 1);
+    const at = head + blockWord(type).split(' ').length;
+    const name = this.view.wordAt(at) === '{' ? '' : this.view.image(at);
     this.block = { type, title: `${blockWord(type)} ${name}`.trim(), lost };
   }
 

@@ -14,7 +14,7 @@ export interface BlockWords {
 export interface GrammarWords {
   /** Words that begin an element of the file, such as `run`. */
   readonly elements: ReadonlySet<string>;
-  /** Node type by first word, such as `Run` for `run`. */
+  /** Node type by first word, such as `Run` for `run`, or by the first two where several begin alike. */
   readonly elementTypes: ReadonlyMap<string, string>;
   /** By node type. */
   readonly blocks: ReadonlyMap<string, BlockWords>;
@@ -29,7 +29,9 @@ export function grammarWords(grammar: GrammarAST.Grammar): GrammarWords {
   const elementTypes = new Map<string, string>();
   const blocks = new Map<string, BlockWords>();
   for (const rule of alternativesOf(elementRule)) {
-    for (const word of firstTokens(rule)) elementTypes.set(word, rule.name);
+    const pair = firstPair(rule.definition);
+    if (pair) elementTypes.set(pair, rule.name);
+    for (const word of firstTokens(rule)) if (!elementTypes.has(word)) elementTypes.set(word, rule.name);
     const statements = statementRule(rule.definition);
     if (!statements) continue;
     blocks.set(rule.name, {
@@ -42,6 +44,23 @@ export function grammarWords(grammar: GrammarAST.Grammar): GrammarWords {
   const starters = new Set(elements);
   for (const block of blocks.values()) for (const word of block.starters) starters.add(word);
   return { elements, elementTypes, blocks, starters };
+}
+
+/** Node type of the element that begins with a word and another behind it. */
+export function elementType(
+  { elementTypes }: GrammarWords,
+  word: string,
+  next: string | undefined,
+): string | undefined {
+  return elementTypes.get(`${word} ${next}`) ?? elementTypes.get(word);
+}
+
+/** The two words an element begins with, where it begins with two: `measured board`. */
+function firstPair(element: GrammarAST.AbstractElement): string | undefined {
+  if (!GrammarAST.isGroup(element)) return undefined;
+  const [first, second] = element.elements;
+  if (!GrammarAST.isKeyword(first) || !GrammarAST.isKeyword(second)) return undefined;
+  return `${first.value} ${second.value}`;
 }
 
 export function ruleNamed(grammar: GrammarAST.Grammar, name: string): GrammarAST.ParserRule {

@@ -1,5 +1,5 @@
 import type { AstNode } from 'langium';
-import type { CutSlats, Measured, MeasuredBay, MeasuredPost, Use } from './generated/ast.ts';
+import type { CutSlats, Measured, MeasuredBay, MeasuredBoard, MeasuredPost, Use } from './generated/ast.ts';
 
 /** What a name can stand for. Each kind has names of its own; all stock shares one set. */
 export type NameKind =
@@ -58,6 +58,8 @@ export function distinguishingName(node: AstNode): string | undefined {
       return (node as { parameter?: { $refText: string } }).parameter?.$refText;
     case 'Measured':
       return (node as Measured).run?.$refText;
+    case 'MeasuredBoard':
+      return (node as MeasuredBoard).stock?.$refText;
     case 'MeasuredBay':
     case 'MeasuredPost':
     case 'CutSlats':

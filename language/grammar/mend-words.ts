@@ -1,4 +1,4 @@
-import type { BlockWords, GrammarWords } from './grammar-words.ts';
+import { type BlockWords, elementType, type GrammarWords } from './grammar-words.ts';
 import { editDistance } from './near-names.ts';
 import type { Token } from './statement-ends.ts';
 
@@ -24,11 +24,12 @@ export function findMendedWords(tokens: readonly Token[], words: GrammarWords): 
   const mended: Mended[] = [];
   let block: BlockWords | undefined;
   let head = '';
+  let second: string | undefined;
   let starts = true;
   for (const [place, token] of tokens.entries()) {
     const word = token.tokenType.name;
     if (word === 'END' || word === '{' || word === '}') {
-      if (word === '{') block ??= words.blocks.get(words.elementTypes.get(head) ?? '');
+      if (word === '{') block ??= words.blocks.get(elementType(words, head, second) ?? '');
       else if (word === '}') block = undefined;
       starts = true;
       continue;
@@ -39,12 +40,14 @@ export function findMendedWords(tokens: readonly Token[], words: GrammarWords): 
         word === 'ID' && bracedLine(tokens, place) ? oneLetterOff(token.image, words.elements) : undefined;
       if (meant) mended.push({ place, as: meant });
       head = meant ?? word;
+      second = tokens[place + 1]?.tokenType.name;
     } else if (starts && block && !block.starters.has(word) && (element || word === 'ID')) {
       const meant = bracedLine(tokens, place) ? undefined : oneLetterOff(token.image, block.starters);
       if (meant) mended.push({ place, as: meant, block: block.type });
       else if (element) {
         block = undefined;
         head = word;
+        second = tokens[place + 1]?.tokenType.name;
       }
     } else if (block && element && !block.words.has(word)) mended.push({ place, block: block.type });
     starts = false;

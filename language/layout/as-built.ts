@@ -1,11 +1,11 @@
 import type { GateSpec, MeasuredBay, Problem, RunSpec } from '../model/index.ts';
-import { formatLength, type Ticks } from '../units/index.ts';
+import type { Ticks } from '../units/index.ts';
 import { type Edge, straightEdge } from './edge.ts';
 import type { Stand } from './follow-ground.ts';
 import type { Range } from './infill.ts';
 import type { Bay, PostLean } from './layout.ts';
+import { type MeasuresNow, measuresNow } from './measures-now.ts';
 import type { PlacedBay, PlacedPost, PlacedPosts } from './posts.ts';
-import { geometryProblem } from './problems.ts';
 
 /** A run as it stands: its spec with the length and the openings that were measured, and its posts. */
 export interface AsBuilt {
@@ -34,12 +34,13 @@ export function asBuilt(
   stands: ReadonlyMap<number, Stand>,
   z: Range,
 ): AsBuilt {
-  const { applied, problems } = measuresOf(spec, placed, stands);
+  const now = measuresNow(spec, placed, stands);
+  const applied = now.bays;
   const heights = (number: number): Edge['z'] => {
     const [low, high] = stands.get(number)?.z ?? z;
     return [low, (low + high) / 2, high];
   };
-  const slopes = slopesOf(spec, placed, applied, heights);
+  const slopes = slopesOf(now, placed, heights);
   const level = (z[0] + z[1]) / 2;
   const after = new Map(placed.bays.map((bay) => [bay.left, bay]));
 
@@ -71,7 +72,7 @@ export function asBuilt(
     const gate = bay.gate && gates.find(({ name }) => name === bay.gate?.name);
     return gate ? { ...bay, gate } : bay;
   });
-  return { spec: built, placed: { ...placed, posts, bays: hung }, problems };
+  return { spec: built, placed: { ...placed, posts, bays: hung }, problems: now.problems };
 }
 
 /** The rectangle of a bay between its posts, wherever they lean. */
@@ -83,61 +84,17 @@ function measuredAt({ length, measured }: RunSpec): RunSpec['length']['origin'] 
   return measured ? { ...measured.origin, why: 'derived' } : length.origin;
 }
 
-/** Measures by bay, without those of a bay that the plan has no more. */
-function measuresOf(
-  spec: RunSpec,
-  { posts, bays }: PlacedPosts,
-  stands: ReadonlyMap<number, Stand>,
-): { applied: ReadonlyMap<number, MeasuredBay>; problems: readonly Problem[] } {
-  const applied = new Map<number, MeasuredBay>();
-  const problems: Problem[] = [];
-  const shown = (ticks: Ticks) => formatLength(ticks, spec.measure);
-  const isNow = (clear: Ticks, planned: Ticks) => Math.abs(clear - planned) <= spec.measure.step / 2;
-  for (const one of spec.measured?.bays ?? []) {
-    const own = bays.find(({ bay }) => bay.number === one.number);
-    const { planned } = one;
-    if (own && (!planned || isNow(own.bay.clear, planned.value))) {
-      applied.set(one.number, one);
-      continue;
-    }
-    const elsewhere = planned ? bays.filter(({ bay }) => isNow(bay.clear, planned.value)) : [];
-    const args = {
-      what: 'bay' as const,
-      number: one.number,
-      count: bays.length,
-      planned: planned ? shown(planned.value) : '',
-      now: own ? shown(own.bay.clear) : '',
-      others: elsewhere.map(({ bay }) => bay.number).join(', '),
-    };
-    problems.push(geometryProblem('measured-elsewhere', one.origin, args));
-  }
-  const absent = { planned: '', now: '', others: '' };
-  for (const { number, origin } of spec.measured?.posts ?? [])
-    if (number > posts.length) {
-      const args = { what: 'post' as const, number, count: posts.length, ...absent };
-      problems.push(geometryProblem('measured-elsewhere', origin, args));
-    }
-  for (const { bay, courses, origin } of spec.measured?.cuts ?? []) {
-    const count = stands.get(bay)?.filled?.courses.length ?? 0;
-    if (count > 0 && (courses?.last ?? 0) <= count) continue;
-    const args = { what: 'cut' as const, number: bay, count, ...absent };
-    problems.push(geometryProblem('measured-elsewhere', origin, args));
-  }
-  return { applied, problems };
-}
-
 /** How much each post leans, along the run for one tick up. */
 function slopesOf(
-  { measured: stated }: RunSpec,
+  { bays: applied, posts: stated }: MeasuresNow,
   { posts, bays }: PlacedPosts,
-  applied: ReadonlyMap<number, MeasuredBay>,
   heights: (number: number) => Edge['z'],
 ): readonly number[] {
   const after = new Map(bays.map((bay) => [bay.left, bay]));
   const slopes: number[] = [];
   let group: { post: PlacedPost; more: number }[] = [];
   const leanOf = ({ mark, corner }: PlacedPost) =>
-    corner?.borrowed ? undefined : stated?.posts.find(({ number }) => number === mark.number)?.slope;
+    corner?.borrowed ? undefined : stated.get(mark.number)?.slope;
   const settle = () => {
     // A post that another run makes is plumb here.
     const fixed = group.filter(({ post }) => post.corner?.borrowed);

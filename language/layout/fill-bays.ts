@@ -1,10 +1,12 @@
-import type { Origin, RunSpec } from '../model/index.ts';
+import type { RunSpec } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import { roomOf } from './as-built.ts';
-import { type Filled, fillPlace } from './fit-infill.ts';
-import type { Bay, Course } from './layout.ts';
+import { spellName } from './fit/index.ts';
+import { chosenIn, type Filled, fillPlace, type Place } from './fit-infill.ts';
+import type { Bay, Course, FitChoice } from './layout.ts';
 import { coursesOf, type Line } from './lines.ts';
 import { fillLines, type GivenLines } from './lines-as.ts';
+import { isAsBuilt } from './planned-spec.ts';
 import type { PlacedBay, PlacedPosts } from './posts.ts';
 
 /** What fills a bay. */
@@ -22,10 +24,10 @@ export interface Infills {
 
 /** Level: one infill for all bays, on the same lines, those of another run where they are given. Upright: one for each clear width that occurs. */
 export function fillBays(spec: RunSpec, { bays }: PlacedPosts, given?: GivenLines): Infills {
-  const { infill, measure, height, bottom } = spec;
+  const { infill, height, bottom } = spec;
   const ends = { bottom: bottom.value, height: height.value };
   const { upright } = infill.flip;
-  const shared = { infill, measure, besideNominal: false, ...statedEnds(spec) };
+  const shared = sharedPlace(spec);
   const line = bays.filter(({ gate }) => !gate);
   if (!upright) {
     const numbers = line.map(({ bay }) => bay.number);
@@ -45,8 +47,7 @@ export function fillBays(spec: RunSpec, { bays }: PlacedPosts, given?: GivenLine
   }
   const fitted = new Map<number, Infilled>();
   const all: Infilled[] = [];
-  for (const space of new Set(line.map(({ bay }) => clearOf(bay)))) {
-    const alike = line.flatMap(({ bay }) => (clearOf(bay) === space ? [bay] : []));
+  for (const { alike, space } of bySpace(line.map(({ bay }) => bay))) {
     const first = fillPlace({ ...shared, bays: alike.map(({ number }) => number), space, edge: 0 });
     all.push(withCourses(first, true));
     for (const bay of alike) fitted.set(bay.number, withCourses(movedBy(first, roomOf(bay)[0]), true));
@@ -58,13 +59,46 @@ export function fillBays(spec: RunSpec, { bays }: PlacedPosts, given?: GivenLine
   };
 }
 
+/** How an upright pattern closes in each of some bays, where it does. */
+export function closeUpright(
+  spec: RunSpec,
+  bays: readonly Bay[],
+): ReadonlyMap<number, FitChoice | undefined> {
+  return new Map(
+    bySpace(bays).flatMap(({ alike, space }) => {
+      const choice = chosenIn({ ...sharedPlace(spec), bays: [], space, edge: 0 });
+      return alike.map(({ number }): [number, FitChoice | undefined] => [number, choice]);
+    }),
+  );
+}
+
+function bySpace(bays: readonly Bay[]): { readonly alike: readonly Bay[]; readonly space: Ticks }[] {
+  return [...new Set(bays.map(clearOf))].map((space) => ({
+    alike: bays.filter((bay) => clearOf(bay) === space),
+    space,
+  }));
+}
+
+function sharedPlace(spec: RunSpec) {
+  const { infill, measure } = spec;
+  return { infill, measure, besideNominal: false, ...whereStated(spec) };
+}
+
 function clearOf(bay: Bay): Ticks {
   const [from, to] = roomOf(bay);
   return to - from;
 }
 
-function statedEnds({ origin, bottom, height }: RunSpec): { block: Origin; bottom: Origin; height: Origin } {
-  return { block: origin, bottom: bottom.origin, height: height.origin };
+/**
+ * Where a fit and the ends are stated anew. Once something was measured that is with what was measured, so that the
+ * plan stays as it was.
+ */
+export function whereStated(spec: RunSpec): Pick<Place, 'block' | 'opens' | 'bottom' | 'height'> {
+  const { origin, bottom, height, measured, name } = spec;
+  const ends = { bottom: bottom.origin, height: height.origin };
+  if (!isAsBuilt(spec)) return { block: origin, ...ends };
+  if (measured) return { block: measured.origin, ...ends };
+  return { block: { ...origin, path: '' }, opens: `measured ${spellName(name)}`, ...ends };
 }
 
 function withCourses(filled: Filled, upright: boolean): Infilled {

@@ -1,6 +1,7 @@
 import type { Band, InfillSpec, Origin } from '../model/index.ts';
 import type { Measure, Ticks } from '../units/index.ts';
 import {
+  chosenFit,
   type FitProblem,
   type FitTarget,
   fitAlternate,
@@ -28,6 +29,8 @@ export interface Place {
   readonly besideNominal: boolean;
   /** The block a text edit goes into, and its statements of the ends. */
   readonly block: Origin;
+  /** Set where that block is not there yet: how it begins. */
+  readonly opens?: string;
   readonly bottom?: Origin;
   readonly height?: Origin;
 }
@@ -68,6 +71,12 @@ export function fillPlace(place: Place): Filled {
       origin: place.infill.fit.origin,
     },
   };
+}
+
+/** How the pattern closes in a place, if it does. */
+export function chosenIn(place: Place): FitChoice | undefined {
+  const problem = fitProblemOf(place);
+  return place.infill.mounting.value.kind === 'alternate' ? fitAlternate(problem).chosen : chosenFit(problem);
 }
 
 function linesByFace(
@@ -117,7 +126,14 @@ function trimBoardsOf({ pattern }: InfillSpec): readonly TrimBoard[] {
   return [...boards].map(([stock, width]) => ({ stock, width }));
 }
 
-function targetOf({ infill, block, bottom, height }: Place): FitTarget {
+/** Where in the text a fit and its ends are stated anew. */
+export function targetOf({
+  infill,
+  block,
+  opens,
+  bottom,
+  height,
+}: Pick<Place, 'infill' | 'block' | 'opens' | 'bottom' | 'height'>): FitTarget {
   const stated = (origin: Origin | undefined): string | undefined =>
     origin?.why === 'stated' && origin.uri === block.uri && origin.path.startsWith(`${block.path}/`)
       ? origin.path
@@ -125,6 +141,7 @@ function targetOf({ infill, block, bottom, height }: Place): FitTarget {
   return {
     uri: block.uri,
     block: block.path,
+    ...(opens === undefined ? {} : { opens }),
     fit: stated(infill.fit.origin),
     bottom: stated(bottom),
     height: stated(height),

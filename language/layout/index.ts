@@ -13,7 +13,7 @@ export {
   deckMembers,
   nearestMember,
 } from './deck-posts.ts';
-export { leastOverlap, spellName } from './fit/index.ts';
+export { gapTolerance, leastOverlap, spellName, TRIED } from './fit/index.ts';
 export { hashOf } from './hash.ts';
 export { heightAt, type Incline } from './incline.ts';
 export { createLayoutMemo, type LayoutMemo, layOutJob } from './job.ts';
@@ -24,5 +24,6 @@ export { findOverlaps, overlap } from './overlap.ts';
 export type * from './piece.ts';
 export { placesOf, toPlan } from './places.ts';
 export type { GeometryArgs, GeometryCode } from './problems.ts';
+export { fitEdits, refitted, refitUpright } from './refit.ts';
 export { layOutRun } from './run.ts';
 export { contactArea, findUnsupported } from './support.ts';

@@ -85,8 +85,8 @@ export interface GeometryArgs {
   /** Slats or rails stand where a collar goes round the post. */
   'collar-no-room': { end: 'bottom' | 'top'; post: number; room: string; needs: string };
   /**
-   * A measured bay or post, or cut slats, that are none of the plan's now, of which there are `count`. Of a bay:
-   * `planned` as it was then (empty where not stated), `now` (empty where there is no bay of that number), and the
+   * A measured bay or post, or cut slats, that are none of the plan's now, of which there are `count`. Of a bay or a
+   * post: `planned` as it was then (empty where not stated), `now` (empty where there is none of that number), and the
    * numbers of those that are as planned then (may be empty).
    */
   'measured-elsewhere': {

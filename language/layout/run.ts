@@ -14,6 +14,7 @@ import { coursesOf, thickestOf } from './lines.ts';
 import { linesTrouble } from './lines-as.ts';
 import { runKey } from './names.ts';
 import type { Piece } from './piece.ts';
+import { atMeasuredEnds, plannedSpec } from './planned-spec.ts';
 import { borrowedPost, embedOf, postPieces, standingPosts } from './post-pieces.ts';
 import type { PlacedBay, PlacedPosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
@@ -28,7 +29,8 @@ import { stiffen } from './stiffeners.ts';
  * Impossible geometry is told in `problems`. Where it keeps posts or bays from being built there are no pieces
  * and the layout is not `sound`; where it is a gate leaf's alone, only that leaf is missing.
  */
-export function layOutRun(stated: RunSpec, hash: string = hashOf(stated), joints: Joints = {}): RunLayout {
+export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: Joints = {}): RunLayout {
+  const stated = atMeasuredEnds(given);
   const standing = standingRun(stated, joints);
   if (!('placed' in standing)) return { ...bare(stated, hash, joints), problems: standing };
   const { spec, placed } = standing;
@@ -58,7 +60,7 @@ export function layOutRun(stated: RunSpec, hash: string = hashOf(stated), joints
   const covers = coverPosts(spec, placed.posts, content.pieces);
   return {
     ...bare(spec, hash, joints),
-    ...planOf(stated, joints),
+    ...planOf(given, joints),
     sound: true,
     posts: placed.posts.map(({ mark }) => mark),
     bays: placed.bays.map(({ bay }) => bay),
@@ -83,9 +85,10 @@ export function layOutRun(stated: RunSpec, hash: string = hashOf(stated), joints
   };
 }
 
-/** Where it was measured, what would have been built. */
-function planOf({ measured, ...plan }: RunSpec, joints: Joints): Pick<RunLayout, 'planned'> {
-  return measured ? { planned: layOutRun(plan, '', joints) } : {};
+/** Where it or its boards were measured, what would have been built. */
+function planOf(spec: RunSpec, joints: Joints): Pick<RunLayout, 'planned'> {
+  const plan = plannedSpec(spec);
+  return plan ? { planned: layOutRun(plan, '', joints) } : {};
 }
 
 type Content = Pick<

@@ -20,6 +20,7 @@ export type * from './job.ts';
 export { HINT_SEPARATOR, type ProblemArgs, type ProblemCode } from './problems.ts';
 export { patternAlone, stockAlone } from './read-alone.ts';
 export { buildJob } from './read-job.ts';
+export { asPlanned, isMeasured } from './read-measured-boards.ts';
 export { TASK_COUNTS, type TaskCount } from './read-quote.ts';
 export type { JobContext } from './reader.ts';
 export { MATERIAL_WORDS, UNIT_WORDS } from './words.ts';

@@ -1,5 +1,6 @@
 // What stands already, as measured.
 import type { Ticks } from '../units/index.ts';
+import type { FitSpec } from './job-infill.ts';
 import type { Origin, Sourced } from './job-origin.ts';
 
 /** A bay measured between its posts, at three heights of what fills it. */
@@ -13,10 +14,15 @@ export interface MeasuredBay {
   readonly origin: Origin;
 }
 
-/** A post measured to be out of plumb: along the run for one tick up, positive to the right. */
+/** A post measured to be out of plumb, off the line, or both. */
 export interface MeasuredPost {
   readonly number: number;
-  readonly slope: number;
+  /** Station planned when it was measured. Where the plan says otherwise now, the measure is of another post. */
+  readonly planned?: Sourced<Ticks>;
+  /** Along the run for one tick up, positive to the right. */
+  readonly slope?: number;
+  /** From the line of the run, positive toward its back. */
+  readonly off?: Sourced<Ticks>;
   readonly origin: Origin;
 }
 
@@ -33,5 +39,10 @@ export interface Measured {
   readonly bays: readonly MeasuredBay[];
   readonly posts: readonly MeasuredPost[];
   readonly cuts: readonly CutSlats[];
+  /** Ends of the slats above the ground, in place of the planned ones. */
+  readonly height?: Sourced<Ticks>;
+  readonly bottom?: Sourced<Ticks>;
+  /** How the pattern is made to close as it stands, in place of what was planned. */
+  readonly fit?: FitSpec;
   readonly origin: Origin;
 }

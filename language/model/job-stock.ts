@@ -20,6 +20,15 @@ export interface Material {
   readonly origin: Origin;
 }
 
+/** What a board measures as it came, beside what it was taken to be. */
+export interface MeasuredSizes {
+  /** Each as measured; one of the two may have none. */
+  readonly widths: readonly Ticks[];
+  readonly thicknesses: readonly Ticks[];
+  readonly planned: { readonly width: Sourced<Ticks>; readonly thickness: Sourced<Ticks> };
+  readonly origin: Origin;
+}
+
 interface StockBase {
   readonly name: string;
   readonly origin: Origin;
@@ -41,6 +50,8 @@ export interface FlatStock extends StockBase {
   readonly spanLimit?: Sourced<Ticks>;
   /** For a rip: the board it is ripped from. */
   readonly parent?: FlatStock;
+  /** Set where it was measured: `width` is the mean then, `thickness` the greatest. */
+  readonly measured?: MeasuredSizes;
 }
 
 /** Posts: by `along` the run and `through` it. */

@@ -129,6 +129,8 @@ export interface Job {
   readonly hides: readonly HideDemand[];
   /** Stock stated in this file. */
   readonly stock: readonly Stock[];
+  /** Stock whose boards were measured, stated here or in a file it uses. */
+  readonly measuredStock: readonly FlatStock[];
   readonly runs: readonly (RunSpec | BrokenRun)[];
   readonly problems: readonly Problem[];
 }

@@ -9,6 +9,7 @@ import { withoutLineCircles } from './read-lines-as.ts';
 import { readMaterial } from './read-material.ts';
 import { readMeasure } from './read-measure.ts';
 import { readAllMeasured, withMeasured } from './read-measured.ts';
+import { readMeasuredStock } from './read-measured-stock.ts';
 import { readNames } from './read-names.ts';
 import { readNotices } from './read-notices.ts';
 import { readPattern } from './read-pattern.ts';
@@ -54,6 +55,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     if (element.$type === 'Pattern') readPattern(reader, element, NO_BINDINGS);
     return isStock(element) ? (readStock(reader, element) ?? []) : [];
   });
+  const measuredStock = readMeasuredStock(reader);
   tellCaps(reader);
   const runs = withPropertyLines(reader, node, readRuns(reader, later, site));
   const job = {
@@ -84,6 +86,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
         : [],
     ),
     stock,
+    measuredStock,
     runs,
   };
   const problems = [...reader.problems.values()];
@@ -125,7 +128,7 @@ function readRuns(
   const measured = readAllMeasured(reader);
   const read = runs.map((run) => {
     const spec = readRun(reader, run, gates.get(run) ?? [], site);
-    return 'broken' in spec ? spec : withMeasured(spec, measured.get(run));
+    return 'broken' in spec ? spec : withMeasured(reader, spec, measured.get(run));
   });
   return withoutLineCircles(reader, untangled(reader, read));
 }

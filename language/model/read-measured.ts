@@ -1,51 +1,84 @@
 import type * as ast from '../grammar/index.ts';
-import { formatLength } from '../units/index.ts';
-import type { CutSlats, Measured, MeasuredBay, MeasuredPost, Origin, RunSpec } from './job.ts';
+import type { Ticks } from '../units/index.ts';
+import type { CutSlats, Measured, MeasuredBay, MeasuredPost, Origin, RunSpec, Sourced } from './job.ts';
 import { readNumber } from './read-count.ts';
+import { readFit } from './read-fit.ts';
 import { readLength } from './read-length.ts';
+import { readMeasuredPost } from './read-measured-post.ts';
 import { follow, originOf, type Reader, tell } from './reader.ts';
+import { NO_BINDINGS } from './resolve-parameter.ts';
 
-/** A post that leans more than one in so many lies down. */
-const MOST_LEAN = 1 / 4;
+/** What a block says, and how the pattern is to close, which can be read only once that is known. */
+interface ReadMeasured {
+  readonly measured: Measured;
+  readonly fit?: ast.Fit;
+}
 
 /** What stands of each run, by run. A second block of one run is told and not used. */
-export function readAllMeasured(reader: Reader): ReadonlyMap<ast.Run, Measured> {
-  const read = new Map<ast.Run, Measured>();
+export function readAllMeasured(reader: Reader): ReadonlyMap<ast.Run, ReadMeasured> {
+  const read = new Map<ast.Run, ReadMeasured>();
   for (const element of reader.root.elements ?? []) {
     if (element.$type !== 'Measured') continue;
     const run = follow(element.run);
     if (!run) continue;
     const earlier = read.get(run);
-    if (earlier) twice(reader, element, `measured ${run.name}`, 'file', earlier.origin);
-    else read.set(run, readMeasured(reader, element));
+    if (earlier) twice(reader, element, `measured ${run.name}`, 'file', earlier.measured.origin);
+    else read.set(run, readMeasured(reader, element, run));
   }
   return read;
 }
 
 /** A run with what is measured of it. */
-export function withMeasured(run: RunSpec, measured: Measured | undefined): RunSpec {
-  if (!measured) return run;
-  const { bays, posts, cuts } = measured;
-  return bays.length + posts.length + cuts.length > 0 ? { ...run, measured } : run;
+export function withMeasured(reader: Reader, run: RunSpec, read: ReadMeasured | undefined): RunSpec {
+  if (!read) return run;
+  const { pattern } = run.infill;
+  const { bays, posts, cuts, height, bottom } = read.measured;
+  const fit = read.fit && readFit(reader, read.fit, NO_BINDINGS, pattern);
+  const says = bays.length + posts.length + cuts.length > 0 || height || bottom || fit;
+  return says ? { ...run, measured: { ...read.measured, ...(fit ? { fit } : {}) } } : run;
 }
 
-function readMeasured(reader: Reader, node: ast.Measured): Measured {
+function readMeasured(reader: Reader, node: ast.Measured, run: ast.Run): ReadMeasured {
   const bays = new Map<number, MeasuredBay>();
   const posts = new Map<number, MeasuredPost>();
   const cuts: CutSlats[] = [];
+  const ends: { height?: Sourced<Ticks>; bottom?: Sourced<Ticks> } = {};
+  let fit: ast.Fit | undefined;
   for (const statement of node.statements ?? []) {
     switch (statement.$type) {
       case 'MeasuredBay':
         keepFirst(reader, bays, readBay(reader, statement), 'bay', statement);
         break;
       case 'MeasuredPost':
-        keepFirst(reader, posts, readPost(reader, statement), 'post', statement);
+        keepPost(reader, posts, readMeasuredPost(reader, statement, run), statement);
+        break;
+      case 'MeasuredHeight':
+      case 'MeasuredBottom':
+        keepEnd(reader, ends, statement);
+        break;
+      case 'Fit':
+        if (fit) twice(reader, statement, 'fit', 'measured', originOf(reader, fit));
+        fit ??= statement;
         break;
       case 'CutSlats':
         cuts.push(...readCut(reader, statement));
     }
   }
-  return { bays: [...bays.values()], posts: [...posts.values()], cuts, origin: originOf(reader, node) };
+  const origin = originOf(reader, node);
+  const measured = { bays: [...bays.values()], posts: [...posts.values()], cuts, ...ends, origin };
+  return { measured, ...(fit ? { fit } : {}) };
+}
+
+function keepEnd(
+  reader: Reader,
+  ends: { height?: Sourced<Ticks>; bottom?: Sourced<Ticks> },
+  statement: ast.MeasuredHeight | ast.MeasuredBottom,
+): void {
+  const what = statement.$type === 'MeasuredHeight' ? 'height' : 'bottom';
+  const read = readLength(reader, statement.value, { what, zero: what === 'bottom' });
+  const earlier = ends[what];
+  if (earlier) twice(reader, statement, what, 'measured', earlier.origin);
+  else if (read) ends[what] = { value: read.value, origin: originOf(reader, statement) };
 }
 
 function readBay(reader: Reader, node: ast.MeasuredBay): MeasuredBay | undefined {
@@ -65,22 +98,6 @@ function readBay(reader: Reader, node: ast.MeasuredBay): MeasuredBay | undefined
     ...(ends ? { ends } : {}),
     origin: originOf(reader, node),
   };
-}
-
-function readPost(reader: Reader, node: ast.MeasuredPost): MeasuredPost | undefined {
-  const number = readNumber(reader, node, 'number', node.number, 'post');
-  const by = readLength(reader, node.by, { what: 'leans', zero: true });
-  const over = readLength(reader, node.over, { what: 'in' });
-  if (number === undefined || !by || !over || !node.side) return undefined;
-  const slope = by.value / over.value;
-  if (slope <= MOST_LEAN)
-    return { number, slope: node.side === 'left' ? 0 - slope : slope, origin: originOf(reader, node) };
-  const [size, limit] = [by, { value: over.value * MOST_LEAN }].map(({ value }) =>
-    formatLength(value, reader.measure),
-  );
-  const args = { what: 'leans', size: size ?? '', reason: 'too-long' as const, limit: limit ?? '' };
-  tell(reader, 'impossible-size', originOf(reader, node), args);
-  return undefined;
 }
 
 function readCut(reader: Reader, node: ast.CutSlats): readonly CutSlats[] {
@@ -115,6 +132,22 @@ function keepFirst<T extends { readonly number: number; readonly origin: Origin 
   const earlier = kept.get(one.number);
   if (earlier) twice(reader, node, `${word} ${one.number}`, 'measured', earlier.origin);
   else kept.set(one.number, one);
+}
+
+/** What two statements say of one post goes together; what both say, the first says. */
+function keepPost(
+  reader: Reader,
+  kept: Map<number, MeasuredPost>,
+  one: MeasuredPost | undefined,
+  node: ast.MeasuredPost,
+): void {
+  if (!one) return;
+  const earlier = kept.get(one.number);
+  const again = (['slope', 'off'] as const).some(
+    (what) => one[what] !== undefined && earlier?.[what] !== undefined,
+  );
+  if (again && earlier) twice(reader, node, `post ${one.number}`, 'measured', earlier.origin);
+  else kept.set(one.number, { ...one, ...earlier });
 }
 
 function twice(

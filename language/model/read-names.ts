@@ -23,7 +23,14 @@ export function readNames(reader: Reader): ReadonlySet<ast.Element> {
       continue;
     }
     const kind = nameKindOf(element.$type);
-    if (element.$type === 'Use' || element.$type === 'Measured' || !kind || !('name' in element)) continue;
+    if (
+      element.$type === 'Use' ||
+      element.$type === 'Measured' ||
+      element.$type === 'MeasuredBoard' ||
+      !kind ||
+      !('name' in element)
+    )
+      continue;
     const { name } = element;
     // Without a name at all the text broke off; parsing tells of it.
     if (name === undefined) continue;

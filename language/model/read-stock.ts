@@ -5,6 +5,7 @@ import type { FlatStock, PostStock, Sourced, Stock } from './job.ts';
 import { pickStatements, tellMissing } from './pick-statements.ts';
 import { readLength } from './read-length.ts';
 import { readMaterial } from './read-material.ts';
+import { asMeasured, asPlanned, tellTooNarrow } from './read-measured-boards.ts';
 import { readPrice } from './read-price.ts';
 import { follow, originOf, type Reader, tell } from './reader.ts';
 import { useFlat } from './use-stock.ts';
@@ -19,12 +20,13 @@ const IN_POST = new Set([
 const IN_CLEAT = new Set(['WidthStatement', 'ThicknessStatement', 'MadeOfStatement', 'LengthsStatement']);
 const IN_BOARD = new Set([...IN_CLEAT, 'WallStatement', 'SpanLimit']);
 
-/** A stock as stated; undefined when a size is missing or cannot be. Read once, told once. */
+/** A stock as stated, and as measured where it was; undefined when a size is missing or cannot be. Read once, told once. */
 export function readStock(reader: Reader, node: ast.Stock): Stock | undefined {
   if (reader.stocks.has(node)) return reader.stocks.get(node);
   // Whoever comes back here while it is being read comes round in a circle.
   reader.stocks.set(node, undefined);
-  const stock = readOnce(reader, node);
+  const planned = readOnce(reader, node);
+  const stock = planned && planned.kind !== 'post' ? asMeasured(reader, node, planned) : planned;
   reader.stocks.set(node, stock);
   return stock;
 }
@@ -79,12 +81,15 @@ function readRip(reader: Reader, node: ast.Rip): FlatStock | undefined {
   }
   const parent = useFlat(reader, node.parent, { node, property: 'parent', place: 'rip' })?.value;
   if (!width || !parent) return undefined;
-  if (width.value >= parent.width.value) {
-    const [size, limit] = [width.value, parent.width.value].map((ticks) =>
-      formatLength(ticks, reader.measure),
-    );
+  const board = asPlanned(parent).width.value;
+  if (width.value >= board) {
+    const [size, limit] = [width.value, board].map((ticks) => formatLength(ticks, reader.measure));
     const args = { what: 'width', size: size ?? '', reason: 'not-narrower' as const, limit: limit ?? '' };
     tell(reader, 'impossible-size', width.origin, args, [{ origin: parent.origin, note: parent.kind }]);
+    return undefined;
+  }
+  if (width.value >= parent.width.value) {
+    tellTooNarrow(reader, node.name, width.value, parent);
     return undefined;
   }
   const { thickness, material, lengths, prices, spanLimit } = parent;

@@ -1,31 +1,55 @@
 import { type Recut, recutOf } from '../../language/figures/index.ts';
+import type { RunLayout } from '../../language/layout/index.ts';
 import { formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
 import type { Request } from './arguments.ts';
 import { tellBrokenRuns } from './broken-runs.ts';
 import { openFiles } from './open-files.ts';
 import { printable } from './printable.ts';
+import { asBuiltJson, asBuiltLines } from './recut-as-built.ts';
 import type { Terminal } from './run-command-line.ts';
 
 /** Of the JSON form; raised when a field changes its meaning. */
 const VERSION = 1;
 
-/** Tells where slats that are cut can go and which are still to cut; 1 when a run could not be worked out. */
+/**
+ * Tells what came out otherwise than planned, where slats that are cut can go and which are still to cut; 1 when a
+ * run could not be worked out.
+ */
 export async function recut({ files, format }: Request, folder: string, terminal: Terminal): Promise<number> {
   const opened = await openFiles(files, folder);
   const all = opened.files.flatMap(({ path, work: { job, layout } }) =>
     layout.runs.flatMap((run) => {
+      const measure = job.measure.value;
+      const lines = asBuiltLines(run, measure);
       const found = recutOf(run);
-      return found ? [{ path, measure: job.measure.value, found }] : [];
+      return found || lines.length > 0 ? [{ path, measure, run, lines, found }] : [];
     }),
   );
   if (format === 'json') {
-    const runs = all.map(({ path, found }) => asJson(path, found));
+    const runs = all.map(({ path, run, measure, found }) => ({
+      ...asJson(path, found ?? nothingCut(run)),
+      asBuilt: asBuiltJson(run, measure),
+    }));
     terminal.out(`${JSON.stringify({ version: VERSION, runs }, null, 2)}\n`);
   } else if (all.length === 0)
-    terminal.out('No slat is said to be cut: `cut bay 1` in a measured block says so.\n');
-  else for (const { found, measure } of all) terminal.out(asText(found, measure));
+    terminal.out(
+      "Nothing was measured, and no slat is said to be cut: `bay 1 clear 6'` and `cut bay 1` in a measured block say so.\n",
+    );
+  else
+    for (const { lines, found, measure } of all) {
+      if (lines.length > 0) terminal.out(`${lines.map(printable).join('\n')}\n\n`);
+      if (found) terminal.out(asText(found, measure));
+    }
   return tellBrokenRuns(opened.files, terminal) > 0 ? 1 : 0;
 }
+
+const nothingCut = (run: RunLayout): Recut => ({
+  run,
+  labels: new Map(),
+  reused: [],
+  toCut: [],
+  leftOver: [],
+});
 
 /** Lengths in millimeters. */
 function asJson(file: string, { run, labels, reused, toCut, leftOver }: Recut) {

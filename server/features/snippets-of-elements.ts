@@ -115,6 +115,15 @@ export const ELEMENTS_SNIPPETS: StatementSnippets = {
       'what stands of a run, as measured: slats are cut to it',
     ),
   ],
+  MeasuredBoard: [
+    one(
+      'measured board',
+      `measured board [name] {
+  width [5-7/16"~138 mm], [5-3/8"~137 mm]
+}`,
+      'what boards measure as they came: gaps and the story pole are worked out with their mean',
+    ),
+  ],
   Viewer: [
     one(
       'viewer',

@@ -36,6 +36,20 @@ export const RUNS_SNIPPETS: StatementSnippets = {
       `post [1] leans [left|right] [1/4"~6 mm] in [4'~1.2 m]`,
       'how far a post is out of plumb',
     ),
+    one(
+      'post planned at',
+      `post [1] planned at [6'~1800 mm], leans [left|right] [1/4"~6 mm] in [4'~1.2 m]`,
+      'the same, held to the post that was planned there',
+    ),
+    one(
+      'post off',
+      'post [1] off [1/2"~12 mm] toward [front|back]',
+      'how far a post stands off the line of the run',
+    ),
+  ],
+  MeasuredHeight: [one('height', "height [6'~1800 mm]", 'top of the slats above ground, as it can be now')],
+  MeasuredBottom: [
+    one('bottom', 'bottom [2"~50 mm]', 'lowest edge of the slats above ground, as it is to be now'),
   ],
   CutSlats: [
     one('cut', 'cut bay [1] courses [1] to [6]', 'slats that are cut already, to the plan'),

@@ -4,6 +4,12 @@ import { one, type StatementSnippets } from './snippet.ts';
 export const STOCK_SNIPPETS: StatementSnippets = {
   WallStatement: [one('wall', 'wall [1/8"~3 mm]', 'of a tube; what states none is full')],
   ThicknessStatement: [one('thickness', 'thickness [3/4"~20 mm]', 'through the screen')],
+  MeasuredWidth: [
+    one('width', 'width [5-7/16"~138 mm], [5-3/8"~137 mm]', 'as measured, one board or several'),
+  ],
+  MeasuredThickness: [
+    one('thickness', 'thickness [11/16"~18 mm], [3/4"~19 mm]', 'as measured, one board or several'),
+  ],
   AlongStatement: [one('along', 'along [3-1/2"~90 mm]', 'along the run')],
   ThroughStatement: [one('through', 'through [3-1/2"~90 mm]', 'through the run')],
   MadeOfStatement: [one('made of', 'made of []', 'a material')],

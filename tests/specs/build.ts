@@ -194,6 +194,7 @@ export function jobOf(runs: Job['runs']): Job {
     places: [],
     hides: [],
     options: [],
+    measuredStock: [],
     rules: [],
     sightTriangles: [],
     saw: {},

@@ -1,4 +1,5 @@
 /** Calculations on a run's pieces, each with its working; and what checks need of them. */
+export { asBuiltGaps } from './as-built.ts';
 export { type DeckPost, type DeckPostFigures, deckPostFigures } from './deck-edge.ts';
 export { type DeckPostLoad, worstDeckPost } from './deck-posts.ts';
 export { type Embedded, embedment } from './embedment.ts';

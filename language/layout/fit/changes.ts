@@ -6,16 +6,23 @@ import type { FitProblem } from './problem.ts';
 import { spellName } from './spell-name.ts';
 
 /** An edit as changes of the text: a statement of the block is replaced, or a new one appended to it. */
-export function changesFor({ target, measure }: FitProblem, { asks, bottom, height }: Edit): TextChange[] {
+export function changesFor(
+  { target, measure }: Pick<FitProblem, 'target' | 'measure'>,
+  { asks, bottom, height }: Edit,
+): TextChange[] {
   const changes: TextChange[] = [];
+  const added: string[] = [];
   const put = (path: string | undefined, text: string) => {
-    const place = path === undefined ? 'append' : 'replace';
-    changes.push({ uri: target.uri, path: path ?? target.block, place, text });
+    if (path !== undefined) changes.push({ uri: target.uri, path, place: 'replace', text });
+    else if (target.opens !== undefined) added.push(text);
+    else changes.push({ uri: target.uri, path: target.block, place: 'append', text });
   };
   if (bottom !== undefined) put(target.bottom, `bottom ${spellLength(bottom, measure)}`);
   if (height !== undefined) put(target.height, `height ${spellLength(height, measure)}`);
   if (asks) put(target.fit, `fit ${asks.map((ask) => spellAsk(ask, measure)).join(' else ')}`);
-  return changes;
+  if (added.length === 0) return changes;
+  const text = [`${target.opens} {`, ...added.map((one) => `  ${one}`), '}'].join('\n');
+  return [...changes, { uri: target.uri, path: '', place: 'append', text }];
 }
 
 function spellAsk(ask: Ask, measure: FitProblem['measure']): string {

@@ -44,6 +44,13 @@ export function fitPattern(problem: FitProblem): PatternFit {
   };
 }
 
+/** What is built of a problem, without the search for what else would be. */
+export function chosenFit(problem: FitProblem): FitChoice | undefined {
+  if (!isSound(problem)) return undefined;
+  const chosen = choose(coursesOf(problem), asksOf(problem.remedies));
+  return chosen && choiceOf(chosen, []);
+}
+
 function choiceOf({ taken, moved, ...figures }: Draft, changes: readonly TextChange[]): FitChoice {
   return { ...figures, changes };
 }

@@ -5,7 +5,10 @@ import type { FitProblem } from './problem.ts';
 // Limits that hold where the text states none. All of them are common practice.
 
 /** How far a gap may be from the nominal one: less where a neighbor shows the nominal gap beside it. */
-export function gapTolerance({ measure, besideNominal }: FitProblem): Ticks {
+export function gapTolerance({
+  measure,
+  besideNominal,
+}: Pick<FitProblem, 'measure' | 'besideNominal'>): Ticks {
   if (isMetric(measure)) return mm(besideNominal ? 1.5 : 3);
   return inches(besideNominal ? 1 / 16 : 1 / 8);
 }

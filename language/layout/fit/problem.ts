@@ -21,8 +21,10 @@ export interface TrimBoard {
 /** Where the text edits that make a choice go: node paths, as in `TextChange`. */
 export interface FitTarget {
   readonly uri: string;
-  /** The block of the run or gate; a new statement is appended to it. */
+  /** The block of the run or gate, or of what was measured of the run; a new statement is appended to it. */
   readonly block: string;
+  /** Set where there is no such block yet: how it begins. It is added at the end of the file. */
+  readonly opens?: string;
   /** The fit statement of that block, when there is one. */
   readonly fit?: string;
   /** The bottom and height statements of that block, when there are. */

@@ -2,7 +2,7 @@ import type { ChoiceKind } from '../layout.ts';
 import type { Draft } from './draft.ts';
 
 /** The order in which good builders try them (common practice). */
-const TRIED: readonly ChoiceKind[] = [
+export const TRIED: readonly ChoiceKind[] = [
   'as-drawn',
   'move-ends',
   'gaps',

@@ -1,15 +1,5 @@
-import type { FitChoice, RestatedRemedy } from '../../layout/index.ts';
-import type {
-  Band,
-  Filling,
-  FitSpec,
-  FlatStock,
-  InfillSpec,
-  Origin,
-  Remedy,
-  RunSpec,
-  Sourced,
-} from '../../model/index.ts';
+import type { FitChoice } from '../../layout/index.ts';
+import type { Band, Filling, FitSpec, InfillSpec, Origin, RunSpec, Sourced } from '../../model/index.ts';
 import type { Ticks } from '../../units/index.ts';
 
 /** Whether a statement stands in the block of a run. */
@@ -51,43 +41,6 @@ const nothingAsked = ({ origin }: FitSpec): FitSpec => ({
 /** The run with so many bays, gates not counted. */
 export function withBays(spec: RunSpec, count: number): RunSpec {
   return { ...spec, spacing: { ...spec.spacing, value: { kind: 'bays', count } } };
-}
-
-/** The run with what a choice of fit states anew. Remedies of a run hold for its bays alone, not for its gates. */
-export function refitted(spec: RunSpec, { restated }: FitChoice): RunSpec {
-  if (!restated) return spec;
-  const { remedies, bottom, height } = restated;
-  const origin = spec.infill.fit.origin;
-  const fit = remedies
-    ? {
-        remedies: remedies.map((remedy): Sourced<Remedy> => ({ value: remedyOf(remedy, spec), origin })),
-        origin,
-      }
-    : spec.infill.fit;
-  return {
-    ...spec,
-    infill: { ...spec.infill, fit },
-    bottom: restatedEnd(spec.bottom, bottom),
-    height: restatedEnd(spec.height, height),
-  };
-}
-
-function restatedEnd(band: Sourced<Band>, at: Ticks | undefined): Sourced<Band> {
-  return at === undefined ? band : { ...band, value: { low: at, high: at } };
-}
-
-function remedyOf(remedy: RestatedRemedy, { infill }: RunSpec): Remedy {
-  if (remedy.kind !== 'trim') return remedy;
-  const board = remedy.board && boardNamed(infill, remedy.board.stock);
-  return { kind: 'trim', edge: remedy.edge, ...(board ? { board } : {}) };
-}
-
-function boardNamed({ pattern, fit }: InfillSpec, name: string): FlatStock | undefined {
-  const boards = [
-    ...pattern.repeat.flatMap(({ value }) => [value.parent ?? value, value]),
-    ...fit.remedies.flatMap(({ value }) => (value.kind === 'trim' && value.board ? [value.board] : [])),
-  ];
-  return boards.find((board) => board.name === name);
 }
 
 /** Whether the ends a choice asks for lie within what the job lets them be. */

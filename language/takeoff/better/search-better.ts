@@ -1,8 +1,8 @@
-import { createLayoutMemo, type FitChoice, layOutJob, type RunLayout } from '../../layout/index.ts';
+import { createLayoutMemo, type FitChoice, layOutJob, type RunLayout, refitted } from '../../layout/index.ts';
 import type { Job, RunSpec } from '../../model/index.ts';
 import type { Better, BetterSearch, BetterTask } from './better-task.ts';
 import { keepChoices, type Laid } from './kept-choices.ts';
-import { keepsEnds, keepsGaps, refitted } from './restate.ts';
+import { keepsEnds, keepsGaps } from './restate.ts';
 import { type Variant, variantsOf } from './variants.ts';
 
 const MOST_TRIED = 600;
@@ -62,7 +62,7 @@ function* search(task: BetterTask, state: { summary?: () => Better }): Generator
     for (const { variant, choices } of before) {
       for (const choice of choices) {
         if (kept.tried() >= most) return;
-        const again = layOut(refitted(variant.spec, choice));
+        const again = layOut(refitted(variant.spec, choice.restated));
         const says = [...variant.says, task.describe(choice, stated.measure)];
         if (again?.run.sound) kept.weigh(again, [...variant.changes, ...choice.changes], says);
         yield;
