@@ -1,5 +1,6 @@
 import type { Piece } from '../layout/index.ts';
-import { formatLength, inches, mm } from '../units/index.ts';
+import { LEAST_TRIM } from '../model/index.ts';
+import { formatLength } from '../units/index.ts';
 import { longestStock } from './board-too-long.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
@@ -13,8 +14,7 @@ export const boardOverfilled: LimitedRunCheck = {
     basis: commonPractice('ends of boards are checked and out of square: 1/4" (6 mm) is cut off at least'),
     threshold: {
       is: 'length',
-      imperial: inches(1 / 4),
-      metric: mm(6),
+      ...LEAST_TRIM,
       says: 'least length left to trim the ends of a board, where the job states no trim',
     },
     message: (a) =>

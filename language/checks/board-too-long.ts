@@ -1,8 +1,8 @@
 import type { Piece, RunLayout } from '../layout/index.ts';
-import type { Origin, Stock } from '../model/index.ts';
-import { formatLength, type Ticks } from '../units/index.ts';
+import { type Stock, soldLengths } from '../model/index.ts';
+import { floorToStep, formatLength, spellLength, type Ticks } from '../units/index.ts';
 import { GEOMETRY, type RunCheck } from './define.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, Fix } from './finding.ts';
 
 /** A piece longer than the longest length its stock is sold in. */
 export const boardTooLong: RunCheck = {
@@ -15,7 +15,11 @@ export const boardTooLong: RunCheck = {
       `${a.piece} is ${a.length} long; ${a.stock} comes in ${a.longest} at most. ` +
       (a.role === 'post'
         ? `That is with ${a.embed} below ground. State longer lengths, a lower height, or another \`embed\`.`
-        : 'Set posts closer, state longer lengths, or choose other stock.'),
+        : a.joints !== ''
+          ? `Slats meet where \`${a.joints}\` says; \`joints in line\` divides them by the lengths there are.`
+          : a.clear !== ''
+            ? `Slats are joined over posts only: posts at most ${a.clear} clear would do. Else state longer lengths, or choose other stock.`
+            : 'Set posts closer, state longer lengths, or choose other stock.'),
   },
   check: (run, job) => {
     const findings: Finding[] = [];
@@ -28,6 +32,8 @@ export const boardTooLong: RunCheck = {
         undefined,
       );
       if (!worst) continue;
+      const clear = overSeveral(worst) ? 0 : clearFor(run, worst, longest);
+      const rule = ruleText(run);
       findings.push({
         code: 'board-too-long',
         at: worst.from[0] ?? run.spec.origin,
@@ -38,11 +44,14 @@ export const boardTooLong: RunCheck = {
           longest: formatLength(longest, job.measure.value),
           role: worst.role,
           embed: formatLength(run.embed.value, job.measure.value),
+          joints: overSeveral(worst) ? rule : '',
+          clear: clear > 0 ? formatLength(clear, job.measure.value) : '',
         },
+        fixes: overSeveral(worst) ? wayOfJoints(run) : wayOfPosts(run, clear),
         pieces: long.map((piece) => piece.key),
-        related: lengthsOf(stock)
+        related: soldLengths(stock)
           .slice(-1)
-          .map((at) => ({ at, note: 'the longest length stands here' })),
+          .map(({ origin: at }) => ({ at, note: 'the longest length stands here' })),
       });
     }
     return findings;
@@ -73,19 +82,49 @@ export function longestStock(run: RunLayout): ReadonlyMap<Stock, Ticks> {
   const longest = new Map<string, [Stock, Ticks]>();
   for (const stock of all) {
     if (!stock) continue;
-    const lengths = soldLengths(stock);
+    const lengths = soldLengths(stock).map(({ value }) => value);
     if (lengths.length > 0) longest.set(stock.name, [stock, Math.max(...lengths)]);
   }
   return new Map(longest.values());
 }
 
-/** A rip is as long as the board it comes from. */
-function soldLengths(stock: Stock): readonly Ticks[] {
-  if (stock.lengths.length > 0) return stock.lengths.map((length) => length.value);
-  return stock.kind === 'rip' && stock.parent ? soldLengths(stock.parent) : [];
+/** A slat that goes on over a post. */
+const overSeveral = ({ until }: Piece): boolean => until !== undefined;
+
+function ruleText({ spec }: RunLayout): string {
+  const rule = spec.slatJoints?.rule?.value;
+  if (rule?.kind !== 'every') return 'joints';
+  return rule.posts === 1 ? 'joints at every post' : `joints at every ${rule.posts} posts`;
 }
 
-function lengthsOf(stock: Stock): readonly Origin[] {
-  if (stock.lengths.length > 0) return stock.lengths.map((length) => length.origin);
-  return stock.kind === 'rip' && stock.parent ? lengthsOf(stock.parent) : [];
+/** Greatest clear width at which a slat on posts would come out of the longest board; 0 for what no spacing makes shorter. */
+function clearFor(run: RunLayout, { role, side, bay, gate, cut }: Piece, longest: Ticks): Ticks {
+  const own = run.bays.find(({ number }) => number === bay);
+  if (role !== 'slat' || side === 'middle' || gate !== undefined || !own) return 0;
+  if (run.spec.infill.flip.upright) return 0;
+  return floorToStep(longest - (cut.longPoint - own.clear), run.spec.measure.step);
+}
+
+function wayOfPosts({ spec }: RunLayout, clear: Ticks): readonly Fix[] {
+  const { value, origin } = spec.spacing;
+  if (clear <= 0 || origin.why !== 'stated' || value.kind !== 'at-most') return [];
+  const text = `at most ${spellLength(clear, spec.measure)} clear`;
+  return [
+    {
+      title: `Set posts ${text}`,
+      changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text }],
+    },
+  ];
+}
+
+function wayOfJoints({ spec }: RunLayout): readonly Fix[] {
+  const origin = spec.slatJoints?.rule?.origin;
+  if (!origin) return [];
+  const text = 'joints in line';
+  return [
+    {
+      title: `Write \`${text}\``,
+      changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text }],
+    },
+  ];
 }

@@ -6,7 +6,7 @@ material pine { treated }
 board plank { width 5-1/2"; thickness 1"; lengths 8' $9.20 each, 12' $14.10 each }
 post pole { along 3-1/2"; through 3-1/2"; made of pine; lengths 8' $14 each }
 pattern even { repeat plank; gap 1/2"; end anywhere; fit gaps 1/4" to 1" }
-run bank { length 11'; posts pole, 2 bays; height 57"; bottom 2"; slats on front face; fill even }
+run bank { length 11'; posts pole, 2 bays; height 57"; bottom 2"; slats on front face; joints at every post; fill even }
 `;
 
 async function codes(text: string, yard = YARD): Promise<readonly string[]> {

@@ -57,20 +57,22 @@ function told(
   if (!worst) return [];
   const { stock, of, gap, narrowest, widest } = worst;
   const { pattern, endGap, fill } = run.spec.infill;
-  const stated = of === 'gap' ? pattern.gap : endGap;
+  const stated =
+    of === 'gap' ? pattern.gap : ((of === 'joint gap' ? run.spec.slatJoints?.gap : undefined) ?? endGap);
   const own = stated.origin.uri === job.uri && stated.origin.why === 'stated';
   return [
     {
       code,
-      at: own && of === 'end gap' ? stated.origin : fill,
+      at: own && of !== 'gap' ? stated.origin : fill,
       args: {
         slat: stock.name,
-        of: of === 'gap' ? 'gap' : 'two end gaps',
+        of: of === 'end gap' ? 'two end gaps' : of,
         gap: fineText(gap, job),
         moves: fineText(gap - narrowest, job),
         widest: fineText(widest, job),
         needed:
-          fineText((gap - narrowest) / (of === 'gap' ? 1 : 2), job) + (of === 'gap' ? '' : ' at each end'),
+          fineText((gap - narrowest) / (of === 'end gap' ? 2 : 1), job) +
+          (of === 'end gap' ? ' at each end' : ''),
       },
       related: [{ at: stated.origin, note: of }],
     },

@@ -1,6 +1,7 @@
-import type { Piece, RunLayout } from '../layout/index.ts';
-import { floorToStep, formatLength, inches, mm, spellLength, type Ticks } from '../units/index.ts';
+import { jointGapOf, type Piece, type RunLayout } from '../layout/index.ts';
+import { floorToStep, formatLength, inches, mm, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
+import { writeJointGap } from './write-joint-gap.ts';
 
 /** Two slats that meet end to end on too little, or on nothing. */
 export const jointUnsupported: LimitedRunCheck = {
@@ -17,29 +18,17 @@ export const jointUnsupported: LimitedRunCheck = {
     },
     message: (a) =>
       `Where slats meet over post ${a.post}, ${a.slat} bears on it by ${a.bears}; screws closer than ${a.least} to an end split it. ` +
-      'Use posts that are wider along the run, or a smaller end gap.',
+      'Use posts that are wider along the run, or a smaller `joint gap`.',
   },
   check: (run, job) => {
     const least = thresholdOf(job, jointUnsupported.kind);
-    const found = jointsOf(run).filter(({ bears }) => bears < least);
+    const found = slatJointsOf(run).filter(({ bears }) => bears < least);
     const worst = found.reduce<SlatJoint | undefined>(
       (held, one) => (held && held.bears <= one.bears ? held : one),
       undefined,
     );
     if (!worst) return [];
-    const { endGap } = run.spec.infill;
-    const { unit, step } = run.spec.measure;
-    const room = floorToStep(endGap.value - 2 * (least - worst.bears), step);
-    const stated = endGap.origin.why === 'stated';
-    const text = `end gap ${spellLength(room, { unit, step })}`;
-    const fix = {
-      title: `Write \`${text}\``,
-      changes: [
-        stated
-          ? { uri: endGap.origin.uri, path: endGap.origin.path, place: 'replace' as const, text }
-          : { uri: run.spec.origin.uri, path: run.spec.origin.path, place: 'append' as const, text },
-      ],
-    };
+    const room = floorToStep(jointGapOf(run.spec) - 2 * (least - worst.bears), run.spec.measure.step);
     const shown = (ticks: Ticks) => formatLength(ticks, job.measure.value);
     return [
       {
@@ -47,20 +36,21 @@ export const jointUnsupported: LimitedRunCheck = {
         at: run.spec.post.origin,
         args: { post: worst.post, slat: worst.slat.label, bears: shown(worst.bears), least: shown(least) },
         pieces: found.map(({ slat }) => slat.key),
-        fixes: room > 0 ? [fix] : [],
+        fixes: room > 0 ? [writeJointGap(run.spec, room)] : [],
       },
     ];
   },
 };
 
-interface SlatJoint {
+/** A level slat that ends on a post others go on from. */
+export interface SlatJoint {
   readonly post: number;
   readonly slat: Piece;
   readonly bears: Ticks;
 }
 
 /** Level slats that end within the width of a post they lie on, and how far each reaches over it. */
-function jointsOf({ posts, pieces }: RunLayout): readonly SlatJoint[] {
+export function slatJointsOf({ posts, pieces }: RunLayout): readonly SlatJoint[] {
   const byKey = new Map(posts.map((post) => [post.key, post]));
   return pieces.flatMap((slat): SlatJoint[] => {
     if (slat.role !== 'slat' || slat.gate !== undefined || slat.side === 'middle') return [];

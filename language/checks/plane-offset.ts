@@ -1,4 +1,4 @@
-import { type Layout, type RunLayout, spellName } from '../layout/index.ts';
+import { isInBay, type Layout, type RunLayout, spellName } from '../layout/index.ts';
 import { formatLength, inches, type Measure, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
@@ -97,7 +97,8 @@ function setBack(first: RunLayout, second: RunLayout, least: number, measure: Me
 /** Front and back of the slats next to the shared post. */
 function facesBeside(run: RunLayout, end: 'first' | 'last'): readonly [Ticks, Ticks] | undefined {
   const bay = bayBeside(run, end);
-  const slats = run.pieces.filter((piece) => piece.role === 'slat' && piece.bay === bay);
+  if (bay === undefined) return undefined;
+  const slats = run.pieces.filter((piece) => piece.role === 'slat' && isInBay(piece, bay));
   const y = slats.flatMap(({ solid }) => solid.vertices.map((vertex) => vertex[1]));
-  return bay === undefined || y.length === 0 ? undefined : [Math.min(...y), Math.max(...y)];
+  return y.length === 0 ? undefined : [Math.min(...y), Math.max(...y)];
 }

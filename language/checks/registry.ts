@@ -28,6 +28,7 @@ import { guardClimbable, guardLow, guardOpening, guardUnjudged } from './guard.t
 import { heightOverLimit } from './height-over-limit.ts';
 import { holeNarrow } from './hole-narrow.ts';
 import { impossibleGeometry } from './impossible-geometry.ts';
+import { jointGapSmall } from './joint-gap-small.ts';
 import { jointUnsupported } from './joint-unsupported.ts';
 import { leafScrapes } from './leaf-scrapes.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
@@ -109,6 +110,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   leafScrapes,
   leafTooWide,
   jointUnsupported,
+  jointGapSmall,
   overlapSmall,
   patternOpen,
   asBuiltDiffers,

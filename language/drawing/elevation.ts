@@ -9,6 +9,7 @@ import { drawChains } from './draw-chains.ts';
 import { gapNote } from './gap-note.ts';
 import { gateSign } from './gate-sign.ts';
 import { ground } from './ground.ts';
+import { jointNote } from './joint-note.ts';
 import { leafKey } from './leaf-chains.ts';
 import { bayLeftovers, leafLeftover } from './leftover.ts';
 import { letterFor } from './letter.ts';
@@ -94,7 +95,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
   const line = run.groundLine.map(({ x, z }) => [toMm(x), -toMm(z)] as const);
   const titles = {
     title: `Elevation of ${run.spec.name}`,
-    notes: [`seen from ${side}`, gapNote(run, undefined, measure)],
+    notes: [`seen from ${side}`, gapNote(run, undefined, measure), jointNote(run, measure)],
   };
   return compose(
     {

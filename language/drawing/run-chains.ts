@@ -1,4 +1,4 @@
-import { bottomEdge, heightAt, type Piece, type RunLayout } from '../layout/index.ts';
+import { baysOf, bottomEdge, heightAt, type Piece, type RunLayout } from '../layout/index.ts';
 import { levelAt } from '../model/index.ts';
 import type { Measure, Ticks } from '../units/index.ts';
 import { type Chain, chain } from './chains.ts';
@@ -118,11 +118,12 @@ function slatsByBay(run: RunLayout, from: 'front' | 'back'): Map<number, Piece[]
   const bays = new Map<number, Piece[]>();
   for (const piece of run.pieces) {
     if (piece.role !== 'slat' && piece.role !== 'trim') continue;
-    if (piece.gate !== undefined || piece.bay === undefined || isBehind(run.spec.infill, piece, from))
-      continue;
-    const list = bays.get(piece.bay);
-    if (list) list.push(piece);
-    else bays.set(piece.bay, [piece]);
+    if (piece.gate !== undefined || isBehind(run.spec.infill, piece, from)) continue;
+    for (const bay of baysOf(piece)) {
+      const list = bays.get(bay);
+      if (list) list.push(piece);
+      else bays.set(bay, [piece]);
+    }
   }
   return bays;
 }

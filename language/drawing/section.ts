@@ -3,6 +3,7 @@ import {
   bottomEdge,
   heightAt,
   type Incline,
+  isInBay,
   type Piece,
   type RunLayout,
   topEdge,
@@ -119,7 +120,7 @@ function stationOf(run: RunLayout, bay: Bay): Ticks {
   const middle = Math.round((bay.from + bay.to) / 2);
   if (!run.spec.infill.flip.upright) return middle;
   const middles = run.pieces
-    .filter(({ role, bay: number, gate }) => role === 'slat' && number === bay.number && gate === undefined)
+    .filter((piece) => piece.role === 'slat' && isInBay(piece, bay.number) && piece.gate === undefined)
     .map(({ solid }) => extentOf(solid))
     .map(({ x0, x1 }) => Math.round((x0 + x1) / 2));
   return middles.reduce(

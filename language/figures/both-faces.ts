@@ -1,4 +1,4 @@
-import type { Bay, Leaf, Piece, PostMark, RunLayout } from '../layout/index.ts';
+import { type Bay, baysOf, type Leaf, type Piece, type PostMark, type RunLayout } from '../layout/index.ts';
 import { covering, type Outline, outlineOf } from './outline.ts';
 
 /** How a run looks from behind, set beside how it looks from the front. */
@@ -56,7 +56,9 @@ function* sectionsOf(run: Parameters<typeof bothFaces>[0]): Generator<Section> {
   for (const piece of run.pieces) {
     const outline = outlineOf(piece);
     if (piece.role === 'post') posts.set(piece.key, outline);
-    else if (!byBay.get(piece.bay)?.push(outline)) byBay.set(piece.bay, [outline]);
+    else
+      for (const bay of piece.bay === undefined ? [undefined] : baysOf(piece))
+        if (!byBay.get(bay)?.push(outline)) byBay.set(bay, [outline]);
   }
   const section = (x: readonly [number, number], outlines: readonly Outline[]): Section => {
     const within = outlines.filter(({ box }) => box.low[0] < x[1] && box.high[0] > x[0]);

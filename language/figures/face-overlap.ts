@@ -1,4 +1,4 @@
-import type { Piece } from '../layout/index.ts';
+import { baysOf, type Piece } from '../layout/index.ts';
 import { degrees } from '../units/index.ts';
 import { type Box, boxOf } from './box.ts';
 
@@ -49,9 +49,12 @@ function panelsOf(pieces: readonly Piece[]): Boxed[][] {
   const panels = new Map<number | undefined, Boxed[]>();
   for (const piece of pieces) {
     if (piece.role !== 'slat') continue;
-    const list = panels.get(piece.bay) ?? [];
-    if (list.length === 0) panels.set(piece.bay, list);
-    list.push({ piece, box: boxOf(piece) });
+    const boxed = { piece, box: boxOf(piece) };
+    for (const bay of piece.bay === undefined ? [undefined] : baysOf(piece)) {
+      const list = panels.get(bay) ?? [];
+      if (list.length === 0) panels.set(bay, list);
+      list.push(boxed);
+    }
   }
   return [...panels.values()];
 }

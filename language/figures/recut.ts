@@ -1,4 +1,4 @@
-import type { Piece, RunLayout } from '../layout/index.ts';
+import { isInBay, type Piece, type RunLayout } from '../layout/index.ts';
 import { type Allotment, allotPieces, type CutPiece, type PlaceToFill } from './allot-pieces.ts';
 
 /** What becomes of slats that are cut, and which are still to cut. */
@@ -32,7 +32,7 @@ export function cutSlats({ spec, planned }: RunLayout): readonly CutPiece[] {
   for (const { bay, courses, length } of spec.measured?.cuts ?? []) {
     for (const slat of planned ? slatsOf(planned) : []) {
       const { key, course = 0 } = slat;
-      if (slat.bay !== bay || found.has(key)) continue;
+      if (!isInBay(slat, bay) || found.has(key)) continue;
       if (courses && (course < courses.first || course > courses.last)) continue;
       const own = length?.value ?? slat.cut.longPoint;
       found.set(key, { key, section: sectionOf(slat), length: own, meantFor: key });

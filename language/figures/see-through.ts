@@ -1,4 +1,4 @@
-import type { Opening, Piece } from '../layout/index.ts';
+import { baysOf, type Opening, type Piece } from '../layout/index.ts';
 import { boxOf } from './box.ts';
 
 /**
@@ -10,7 +10,10 @@ export function seeThrough(openings: readonly Opening[], slats: readonly Piece[]
   const open = openings.reduce((sum, o) => sum + (o.x1 - o.x0) * (o.z1 - o.z0), 0);
   const windows = windowsOf(openings);
   const seen = new Map(slats.map((slat) => [outline(slat), slat])).values();
-  const closed = [...seen].reduce((sum, slat) => sum + faceArea(slat, windows.get(placeOf(slat))), 0);
+  const closed = [...seen].reduce((sum, slat) => {
+    const own = placesOf(slat).flatMap((place) => windows.get(place) ?? []);
+    return sum + (own.length > 0 ? own.reduce((all, one) => all + faceArea(slat, one), 0) : boxArea(slat));
+  }, 0);
   return open + closed > 0 ? open / (open + closed) : 0;
 }
 
@@ -22,7 +25,14 @@ interface Window {
   readonly rise: number;
 }
 
-const placeOf = ({ gate, bay }: Piece | Opening): string => (gate === undefined ? `${bay}` : `gate ${gate}`);
+const placeOf = ({ gate, bay }: Pick<Opening, 'gate' | 'bay'>): string =>
+  gate === undefined ? `${bay}` : `gate ${gate}`;
+
+/** Every bay that a slat goes through, or its leaf. */
+const placesOf = (slat: Piece): readonly string[] =>
+  slat.gate === undefined && slat.bay !== undefined
+    ? baysOf(slat).map((bay) => placeOf({ bay }))
+    : [placeOf(slat)];
 
 /** What the openings of each bay and leaf reach over. */
 function windowsOf(openings: readonly Opening[]): ReadonlyMap<string, Window> {
@@ -48,13 +58,12 @@ function outline(slat: Piece): string {
 }
 
 /** Of a slat as long as the openings beside it. */
-function faceArea(slat: Piece, window: Window | undefined): number {
+function faceArea(slat: Piece, window: Window): number {
   const { low, high } = boxOf(slat);
   const [x, z]: [Range, Range] = [
     [low[0], high[0]],
     [low[2], high[2]],
   ];
-  if (!window) return sizeOf(x) * sizeOf(z);
   // A plumb slat sawn to a slope is as long on either edge as from one slope to the other.
   if (window.rise !== 0) return sizeOf(x) * shared(alongSlope(slat, window.rise), window.z);
   return sizeOf(x) >= sizeOf(z) ? shared(x, window.x) * sizeOf(z) : sizeOf(x) * shared(z, window.z);
@@ -63,6 +72,11 @@ function faceArea(slat: Piece, window: Window | undefined): number {
 function alongSlope({ solid }: Piece, rise: number): Range {
   const heights = solid.vertices.map(([x, , z]) => z - rise * x);
   return [Math.min(...heights), Math.max(...heights)];
+}
+
+function boxArea(slat: Piece): number {
+  const { low, high } = boxOf(slat);
+  return (high[0] - low[0]) * (high[2] - low[2]);
 }
 
 const sizeOf = (range: Range): number => range[1] - range[0];

@@ -1,7 +1,8 @@
 import { facesOf, type Problem, type RunSpec, type ScreenFace } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { roomOf } from './as-built.ts';
-import { edgeMoved, straightEdge } from './edge.ts';
+import { edgeMoved } from './edge.ts';
+import { jointGapOf } from './face-ends.ts';
 import type { Filled } from './fit-infill.ts';
 import type { Stand } from './follow-ground.ts';
 import { centered, cleatProblems, roomBetween } from './holds.ts';
@@ -15,14 +16,14 @@ import { makeSloped, type Racking, slopedOver } from './make-racked.ts';
 import { openingsOf, rackedOpening } from './openings.ts';
 import type { Piece } from './piece.ts';
 import { postDepth } from './post-pieces.ts';
-import type { PlacedBay, PlacedPost } from './posts.ts';
+import type { PlacedBay } from './posts.ts';
 import { geometryProblem } from './problems.ts';
 import { rackingOf } from './racks.ts';
 
 /** A bay that slats fill: its rails, if it has them, the panel, and where one sees through. */
 export interface BayPlan {
   readonly rails: readonly Piece[];
-  /** One, or the front and the back where both have slats. */
+  /** One, or the front and the back where both have slats; none where slats lie on posts (see `faceSlats`). */
   readonly panels: readonly Panel[];
   readonly openings: readonly Opening[];
 }
@@ -43,29 +44,6 @@ export function planBay(
   const rails = upright ? railsOf(spec, placed, z, racking) : [];
   const x: Range = [bay.from, bay.to];
   const free: Range = upright ? insideRails(spec, z, racking) : z;
-  const { reach, flush, edges } = upright ? uprightReach(spec, z, racking) : levelReach(spec, placed);
-  const panel: Panel = {
-    run: spec.name,
-    bay: bay.number,
-    key: bay.key,
-    label: bayLabel(bay.number),
-    upright,
-    lines,
-    reach,
-    flush,
-    step: spec.measure.step,
-    hold: holdOf(spec, placed, lines, free, z, facesOf(spec.infill.mounting.value)[0]),
-    ...(racking ? { racking } : {}),
-    ...(upright ? {} : cornerEnds(spec, placed)),
-    ...(edges ? { edges } : {}),
-    from: [spec.infill.fill, spec.origin],
-  };
-  const behind = back && {
-    ...panel,
-    lines: back,
-    hold: holdOf(spec, placed, back, free, z, 'back'),
-    behind: true,
-  };
   const sight = {
     key: bay.key,
     bay: bay.number,
@@ -78,6 +56,26 @@ export function planBay(
     z: free,
   };
   const openings = openingsOf(sight);
+  if (liesOnPosts(spec)) return { rails, panels: [], openings };
+  const panel: Panel = {
+    run: spec.name,
+    bay: bay.number,
+    key: bay.key,
+    label: bayLabel(bay.number),
+    upright,
+    lines,
+    ...(upright ? uprightReach(spec, z, racking) : levelReach(spec, placed)),
+    step: spec.measure.step,
+    hold: holdOf(spec, placed, lines, free, z, facesOf(spec.infill.mounting.value)[0]),
+    ...(racking ? { racking } : {}),
+    from: [spec.infill.fill, spec.origin],
+  };
+  const behind = back && {
+    ...panel,
+    lines: back,
+    hold: holdOf(spec, placed, back, free, z, 'back'),
+    behind: true,
+  };
   return {
     rails,
     panels: behind ? [panel, behind] : [panel],
@@ -133,9 +131,10 @@ export function bayProblems(
   const uneven = depthProblem(spec, bays);
   if (uneven) return [uneven];
   const { name, along } = spec.post.value;
-  if (endGap.value < along.value) return [];
-  const args = { gap: shown(endGap.value), holder: name, width: shown(along.value) };
-  return [geometryProblem('end-gap-too-wide', endGap.origin, args)];
+  const gap = jointGapOf(spec);
+  if (gap < along.value) return [];
+  const args = { gap: shown(gap), holder: name, width: shown(along.value) };
+  return [geometryProblem('end-gap-too-wide', (spec.slatJoints?.gap ?? endGap).origin, args)];
 }
 
 /** Slats on both faces lie on every post only where all are of one depth. */
@@ -165,12 +164,10 @@ function holdOf(
   const { upright } = infill.flip;
   const x: Range = [bay.from, bay.to];
   if (face || !infill.cleat) {
-    const holders = upright
-      ? [
-          { key: railKey(placed, 'bottom'), x, z: [z[0], inner[0]] as const },
-          { key: railKey(placed, 'top'), x, z: [inner[1], z[1]] as const },
-        ]
-      : [left, right].map(({ mark }) => ({ key: mark.key, x: [mark.from, mark.to] as const, z }));
+    const holders = [
+      { key: railKey(placed, 'bottom'), x, z: [z[0], inner[0]] as const },
+      { key: railKey(placed, 'top'), x, z: [inner[1], z[1]] as const },
+    ];
     return { kind: 'face', face: face ?? 'front', plane: facePlane(spec, face ?? 'front'), holders };
   }
   const [low, high]: [HeldEnd, HeldEnd] = upright
@@ -208,28 +205,16 @@ function uprightReach(spec: RunSpec, z: Range, racking?: Racking): Reach {
   return { reach: [inner[0] + gap, inner[1] - gap], flush: 'middle' };
 }
 
-/** Between: end gaps at both posts. On a face: to the middle of a post that slats share, else all over it. */
-function levelReach({ infill }: RunSpec, { bay, left, right, faces }: PlacedBay): Reach {
+/** Between posts, with an end gap at each. */
+function levelReach({ infill }: RunSpec, { bay, faces }: PlacedBay): Reach {
   const gap = infill.endGap.value;
-  if (infill.mounting.value.kind === 'between') {
-    const edges = faces && { low: edgeMoved(faces.left, gap), high: edgeMoved(faces.right, -gap) };
-    return { reach: [bay.from + gap, bay.to - gap], flush: 'middle', ...(edges ? { edges } : {}) };
-  }
-  const joint = (post: PlacedPost) => post.mark.from + Math.floor((post.mark.to - post.mark.from) / 2);
-  const low = left.sharesSlats ? joint(left) + Math.floor(gap / 2) : left.mark.from;
-  const high = right.sharesSlats ? joint(right) - Math.ceil(gap / 2) : right.mark.to;
-  const flush = !left.sharesSlats ? 'start' : !right.sharesSlats ? 'end' : 'middle';
-  if (!faces) return { reach: [low, high], flush };
-  // On a face, ends lean with the posts they lie on.
-  const leaning = (x: Ticks, { lean }: PlacedPost) =>
-    straightEdge(faces.left.z, [x, lean?.pivot[1] ?? 0], lean?.slope ?? 0);
-  return { reach: [low, high], flush, edges: { low: leaning(low, left), high: leaning(high, right) } };
+  const edges = faces && { low: edgeMoved(faces.left, gap), high: edgeMoved(faces.right, -gap) };
+  return { reach: [bay.from + gap, bay.to - gap], flush: 'middle', ...(edges ? { edges } : {}) };
 }
 
-/** Where slats on a face end at a corner rather than with their bay. */
-function cornerEnds({ infill }: RunSpec, { left, right }: PlacedBay): Pick<Panel, 'ends'> {
-  const [low, high] = [left.corner?.end, right.corner?.end];
-  return infill.mounting.value.kind !== 'between' && (low || high) ? { ends: { low, high } } : {};
+/** Whether level slats lie on a face of the posts: their boards may go on over them. */
+export function liesOnPosts({ infill }: RunSpec): boolean {
+  return !infill.flip.upright && facesOf(infill.mounting.value).length > 0;
 }
 
 function railsOf(spec: RunSpec, placed: PlacedBay, z: Range, racking: Racking | undefined): readonly Piece[] {

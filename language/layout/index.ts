@@ -5,6 +5,7 @@
  * Lives here: geometry of pieces. Does not live here: judgment (checks/), pictures (drawing/).
  */
 export { aboveGround, bottomEdge, topEdge } from './bay-edges.ts';
+export { baysOf, isInBay } from './bays-of.ts';
 export { type Flat, levelFace, type SlatEnd } from './corner.ts';
 export {
   type DeckDivision,
@@ -13,6 +14,7 @@ export {
   deckMembers,
   nearestMember,
 } from './deck-posts.ts';
+export { jointGapOf } from './face-ends.ts';
 export { gapTolerance, leastOverlap, spellName, TRIED } from './fit/index.ts';
 export { hashOf } from './hash.ts';
 export { heightAt, type Incline } from './incline.ts';

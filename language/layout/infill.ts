@@ -50,6 +50,8 @@ export interface Panel {
   readonly run: string;
   readonly gate?: string;
   readonly bay: number;
+  /** The last of the bays it reaches through, where they are several. */
+  readonly until?: number;
   readonly key: string;
   readonly label: string;
   readonly upright: boolean;
@@ -96,6 +98,7 @@ export function panelPieces(panel: Panel): Piece[] {
       run: panel.run,
       gate: panel.gate,
       bay: panel.bay,
+      until: panel.until,
       ...namesOf(panel, line),
       role: line.kind,
       course: line.course,

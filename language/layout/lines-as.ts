@@ -1,5 +1,6 @@
 import type { RunSpec } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
+import { isInBay } from './bays-of.ts';
 import type { Filled } from './fit-infill.ts';
 import type { RunLayout } from './layout.ts';
 import type { Line } from './lines.ts';
@@ -39,7 +40,8 @@ export function givenLines(name: string, first: RunLayout | undefined, second: R
       .filter(
         (piece) =>
           piece.role === 'slat' &&
-          piece.bay === bay &&
+          bay !== undefined &&
+          isInBay(piece, bay) &&
           piece.gate === undefined &&
           !piece.cut.ripped &&
           back === (facesOf(first.spec) === 2 && piece.side === 'back'),

@@ -51,6 +51,7 @@ export function makePiece(about: About, shape: Shape): Piece {
     run: about.run,
     gate: about.gate,
     bay: about.bay,
+    until: about.until,
     course: about.course,
     side: about.side,
     cut: cutOf(shape, starts, stops),

@@ -67,6 +67,8 @@ export interface Piece {
   readonly gate?: string;
   /** Numbered from 1, from station 0. */
   readonly bay?: number;
+  /** The last of the bays it goes through, where it is in more than one; `bay` is the first then. */
+  readonly until?: number;
   /** Slats, numbered from 1: from the top; upright, from the left. */
   readonly course?: number;
   /** Which face of the screen it belongs to. */

@@ -1,7 +1,8 @@
 import { groundLine, type Problem, type RunSpec } from '../model/index.ts';
 import { coverPosts } from './battens.ts';
-import { bayProblems, planBay } from './bay-panel.ts';
+import { bayProblems, liesOnPosts, planBay } from './bay-panel.ts';
 import { dressPosts } from './dress-posts.ts';
+import { faceSlats } from './face-slats.ts';
 import { fillBays, type Infills } from './fill-bays.ts';
 import { type Stand, standsOf } from './follow-ground.ts';
 import { planLeaves } from './gate-leaves.ts';
@@ -20,7 +21,7 @@ import type { PlacedBay, PlacedPosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { rackingOf, rackProblems } from './racks.ts';
 import { standingRun } from './standing-run.ts';
-import { stiffen } from './stiffeners.ts';
+import { stiffAlong, stiffen } from './stiffeners.ts';
 
 /**
  * Lays out one run: posts and bays first, then what fills them, then posts as long as that needs. Pure; the
@@ -113,6 +114,7 @@ function fillAll(
   const leaves: Leaf[] = [];
   const fits: FitResult[] = infills.all.map(({ result }) => result);
   const slats: Piece[] = [];
+  const onFaces = liesOnPosts(spec) ? stiffAlong(spec, bays, faceSlats(spec, bays, stands)) : undefined;
   let gates = 0;
   let count = ofBays;
   for (const placed of bays) {
@@ -148,9 +150,10 @@ function fillAll(
       openings.push(...plan.openings);
       if (stand.rack) edges.set(placed.bay.number, stand.rack);
       const racking = stand.rack && rackingOf(stand.rack);
-      const stiff = stiffen(spec, placed, plan.panels.flatMap(panelPieces), racking);
-      problems.push(...stiff.problems);
-      for (const piece of stiff.pieces) slats.push(piece);
+      const bayPieces =
+        onFaces?.get(placed.bay.number) ?? stiffen(spec, placed, plan.panels.flatMap(panelPieces), racking);
+      problems.push(...bayPieces.problems);
+      for (const piece of bayPieces.pieces) slats.push(piece);
       courses.set(placed.bay.number, stand.filled.courses);
     }
   }

@@ -42,6 +42,7 @@ export function sizeProblems(spec: RunSpec): readonly Problem[] {
   post(spec.post.value);
   if (spec.embed) gap('embed', spec.embed);
   gap('tops', spec.tops);
+  if (spec.slatJoints?.gap) gap('joint gap', spec.slatJoints.gap);
   if (spec.rail) flat(spec.rail.value);
   if (spec.stiffeners) {
     flat(spec.stiffeners.stock.value);

@@ -1,5 +1,6 @@
 import type { Problem, RunSpec, ScreenFace } from '../model/index.ts';
 import { formatLength, roundToStep, type Ticks } from '../units/index.ts';
+import { isInBay } from './bays-of.ts';
 import type { Range } from './infill.ts';
 import { bayLabel, stiffenerLabel } from './labels.ts';
 import { type Block, makeBoard } from './make-board.ts';
@@ -9,6 +10,12 @@ import type { Piece } from './piece.ts';
 import type { PlacedBay } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { reachOf, shares } from './reach.ts';
+
+/** Pieces with stiffeners on them, or why there are none. */
+export interface Stiffened {
+  readonly pieces: readonly Piece[];
+  readonly problems: readonly Problem[];
+}
 
 /**
  * The pieces of a bay with its stiffeners: strips across the slats, as long as the infill is high (upright: as
@@ -20,7 +27,7 @@ export function stiffen(
   { bay }: PlacedBay,
   pieces: readonly Piece[],
   racking?: Racking,
-): { readonly pieces: readonly Piece[]; readonly problems: readonly Problem[] } {
+): Stiffened {
   const { stiffeners, measure } = spec;
   const slats = pieces.filter(({ role }) => role === 'slat' || role === 'trim');
   if (!stiffeners || slats.length === 0) return { pieces, problems: [] };
@@ -87,6 +94,45 @@ export function stiffen(
   function shown(ticks: Ticks): string {
     return formatLength(ticks, measure);
   }
+}
+
+/**
+ * The same for slats that go on from bay to bay, each given with the bay it begins in: stiffeners of a bay are on all
+ * that reach it.
+ */
+export function stiffAlong(
+  spec: RunSpec,
+  bays: readonly PlacedBay[],
+  begun: ReadonlyMap<number, readonly Piece[]>,
+): ReadonlyMap<number, Stiffened> {
+  const slats = new Map([...begun.values()].flat().map((piece) => [piece.key, piece]));
+  const added = new Map<number, readonly Piece[]>();
+  const problems = new Map<number, readonly Problem[]>();
+  if (spec.stiffeners)
+    for (const placed of bays) {
+      const { number } = placed.bay;
+      if (placed.gate) continue;
+      const stiff = stiffen(
+        spec,
+        placed,
+        [...slats.values()].filter((piece) => isInBay(piece, number)),
+      );
+      for (const piece of stiff.pieces) if (slats.has(piece.key)) slats.set(piece.key, piece);
+      added.set(
+        number,
+        stiff.pieces.filter(({ key }) => !slats.has(key)),
+      );
+      problems.set(number, stiff.problems);
+    }
+  return new Map(
+    [...begun.keys(), ...added.keys()].map((number) => {
+      const own = (begun.get(number) ?? []).map((piece) => slats.get(piece.key) ?? piece);
+      return [
+        number,
+        { pieces: [...own, ...(added.get(number) ?? [])], problems: problems.get(number) ?? [] },
+      ];
+    }),
+  );
 }
 
 /** As few as leave no clear span over `apart`; one when that is not stated. */

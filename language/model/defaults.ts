@@ -27,6 +27,9 @@ export const DEFAULT_LENGTHS = {
   spacing: habit(feet(6), mm(1_800), 'at most, clear between posts'),
 } as const;
 
+/** What checking and squaring its ends takes off a board where the job states no trim (common practice). */
+export const LEAST_TRIM = { imperial: inches(1 / 4), metric: mm(6) } as const;
+
 export type DefaultName = keyof typeof DEFAULT_LENGTHS;
 
 /** What is taken for granted besides lengths: common practice, or the plainest reading of the text. */

@@ -6,7 +6,7 @@
  * findings' texts, anything that knows an editor, a file system or a clock.
  */
 export * from './bounds.ts';
-export { DEFAULT_LENGTHS, type DefaultLength, type DefaultName, isMetric } from './defaults.ts';
+export { DEFAULT_LENGTHS, type DefaultLength, type DefaultName, isMetric, LEAST_TRIM } from './defaults.ts';
 export { facesOf, faceToward, type ScreenFace } from './faces.ts';
 export { type Filling, type FillWay, type FillWays, fillWays } from './fill-ways.ts';
 export {
@@ -23,4 +23,5 @@ export { buildJob } from './read-job.ts';
 export { asPlanned, isMeasured } from './read-measured-boards.ts';
 export { TASK_COUNTS, type TaskCount } from './read-quote.ts';
 export type { JobContext } from './reader.ts';
+export { soldLengths } from './sold-lengths.ts';
 export { MATERIAL_WORDS, UNIT_WORDS } from './words.ts';

@@ -3,6 +3,7 @@ import type { Measure, Ticks } from '../units/index.ts';
 import type { Acceptance, StatedThreshold } from './job-decisions.ts';
 import type { GateSpec } from './job-gate.ts';
 import type { InfillSpec } from './job-infill.ts';
+import type { JointSpec } from './job-joints.ts';
 import type { HideDemand, Place, Viewer } from './job-looks.ts';
 import type { Measured } from './job-measured.ts';
 import type { Band, Origin, Problem, Sourced } from './job-origin.ts';
@@ -14,6 +15,7 @@ import type { CapStock, CollarSpec, FlatStock, PostStock, StiffenerSpec, Stock }
 export type * from './job-decisions.ts';
 export type * from './job-gate.ts';
 export type * from './job-infill.ts';
+export type * from './job-joints.ts';
 export type * from './job-looks.ts';
 export type * from './job-measured.ts';
 export type * from './job-origin.ts';
@@ -59,6 +61,8 @@ export interface RunSpec {
   readonly stiffeners?: StiffenerSpec;
   /** Over level slats on a face, at each post. */
   readonly battens?: Sourced<FlatStock>;
+  /** Of level slats on a face; by the usual rule when left out. */
+  readonly slatJoints?: JointSpec;
   readonly caps?: Sourced<CapStock>;
   readonly collars?: CollarSpec;
   readonly infill: InfillSpec;

@@ -71,6 +71,8 @@ const WORDS: Readonly<Record<string, string>> = {
   RailsStatement: 'rails',
   StiffenersStatement: 'stiffeners',
   BattensStatement: 'battens',
+  JointsStatement: 'joints',
+  JointGap: 'joint gap',
   CapsStatement: 'caps',
   CollarsStatement: 'collars',
   CapShape: 'flat or hipped',

@@ -4,7 +4,7 @@ import { type Node, originOf, type Reader, tell } from './reader.ts';
 /** A whole number from `least` to `most`; anything else is told and comes out undefined. */
 export function readCount(
   reader: Reader,
-  node: ast.RepeatItem | ast.BayCount | ast.HingeSide | ast.GateRails,
+  node: ast.RepeatItem | ast.BayCount | ast.HingeSide | ast.GateRails | ast.JointsStatement,
   what: string,
   { least, most }: { readonly least: number; readonly most: number },
 ): number | undefined {

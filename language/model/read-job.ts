@@ -1,6 +1,6 @@
 import type * as ast from '../grammar/index.ts';
 import { isStock } from '../grammar/index.ts';
-import type { BrokenRun, Job, RunSpec, Site } from './job.ts';
+import type { BrokenRun, Job, RunSpec } from './job.ts';
 import { pickStatements } from './pick-statements.ts';
 import { readDecisions } from './read-decisions.ts';
 import { tellCaps } from './read-dressing.ts';
@@ -17,7 +17,7 @@ import { readPrivacy } from './read-privacy.ts';
 import { withPropertyLines } from './read-property-lines.ts';
 import { readOnHand, readQuote, readSaw } from './read-quote.ts';
 import { readRules } from './read-rules.ts';
-import { readRun, tellGateRun } from './read-run.ts';
+import { type RunSurroundings, readRun, tellGateRun } from './read-run.ts';
 import { readSite } from './read-site.ts';
 import { readStock } from './read-stock.ts';
 import { readViews } from './read-views.ts';
@@ -57,7 +57,13 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
   });
   const measuredStock = readMeasuredStock(reader);
   tellCaps(reader);
-  const runs = withPropertyLines(reader, node, readRuns(reader, later, site));
+  const saw = readSaw(reader, pick('SawStatement'), pick('SparesStatement'));
+  const trim = saw.saw.trim?.value;
+  const runs = withPropertyLines(
+    reader,
+    node,
+    readRuns(reader, later, { ...site, ...(trim === undefined ? {} : { trim }) }),
+  );
   const job = {
     uri: context.uri,
     origin: originOf(reader, node ?? root),
@@ -70,7 +76,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     rules: readRules(reader, pick('RulesStatement')),
     ...readNotices(reader, node, pick),
     ...(currency ? { currency } : {}),
-    ...readSaw(reader, pick('SawStatement'), pick('SparesStatement')),
+    ...saw,
     ...(screws ? { screws } : {}),
     quote: readQuote(
       reader,
@@ -113,7 +119,7 @@ function currencyOf(reader: Reader, statement: ast.MoneyStatement | undefined): 
 function readRuns(
   reader: Reader,
   later: ReadonlySet<ast.Element>,
-  site: Site,
+  site: RunSurroundings,
 ): readonly (RunSpec | BrokenRun)[] {
   const gates = new Map<ast.Run, ast.Gate[]>();
   const runs: ast.Run[] = [];

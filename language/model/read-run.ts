@@ -13,6 +13,7 @@ import { readGate } from './read-gate.ts';
 import { rackedOnlyUpright, readAcross, readGround } from './read-ground.ts';
 import { readHole } from './read-hole.ts';
 import { readInfillFit, readMounting } from './read-infill.ts';
+import { readJoints } from './read-joints.ts';
 import { readBand, readLength } from './read-length.ts';
 import { fillOfLines, readLinesAs } from './read-lines-as.ts';
 import { readNoHoles } from './read-no-holes.ts';
@@ -27,18 +28,24 @@ import { usePost } from './use-stock.ts';
 type Statements = Picked<ast.RunStatement>;
 type GatelessRun = Omit<RunSpec, 'gates'>;
 
+/** What the job says that holds for each of its runs. */
+export interface RunSurroundings extends Pick<Site, 'soil' | 'frost'> {
+  /** Taken off each board before it is cut. */
+  readonly trim?: number;
+}
+
 /** A run with its gates. Broken when something that it cannot be laid out without is missing or cannot be. */
 export function readRun(
   reader: Reader,
   node: ast.Run,
   gates: readonly ast.Gate[],
-  site: Site,
+  site: RunSurroundings,
 ): RunSpec | BrokenRun {
   const broken: BrokenRun = { name: node.name, origin: originOf(reader, node), broken: true };
   const pick = pickStatements(reader, 'run', statementsOf(reader, node));
   const fillStatement = pick('FillStatement') ?? fillOfLines(reader, pick);
   const fill = fillStatement ? readFill(reader, fillStatement) : tellMissing(reader, node, 'fill');
-  const own = readOwn(reader, node, pick, fill);
+  const own = readOwn(reader, node, pick, fill, site);
   const run = own && { ...groundOf(site), ...own };
   if (!run || !fill) {
     for (const gate of gates) tellGateRun(reader, gate, node, 'broken');
@@ -65,7 +72,7 @@ export function tellGateRun(
 }
 
 /** What the job says of its ground holds for a run that says nothing else. */
-function groundOf({ soil, frost }: Site): Pick<RunSpec, 'soil' | 'frost'> {
+function groundOf({ soil, frost }: RunSurroundings): Pick<RunSpec, 'soil' | 'frost'> {
   return { ...(soil ? { soil } : {}), ...(frost ? { frost } : {}) };
 }
 
@@ -74,6 +81,7 @@ function readOwn(
   node: ast.Run,
   pick: Statements,
   fill: ReadFill | undefined,
+  site: RunSurroundings,
 ): GatelessRun | undefined {
   const length = pick('RunLength')
     ? readLength(reader, pick('RunLength')?.value, { what: 'length' })
@@ -122,6 +130,7 @@ function readOwn(
     ...(upright && rail ? { rail } : {}),
     infill,
     ...readDressing(reader, pick, infill),
+    ...readJoints(reader, pick, infill, site.trim),
     ...readPlacement(reader, node, pick),
     ...readLinesAs(reader, pick),
     ...readNoHoles(reader, node),

@@ -60,6 +60,7 @@ function asJson({ piece, state, planned }: Planned & { readonly piece: Piece }) 
     run: piece.run,
     gate: piece.gate ?? null,
     bay: piece.bay ?? null,
+    until: piece.until ?? null,
     course: piece.course ?? null,
     role: piece.role,
     stock: cut.stock,
@@ -107,14 +108,14 @@ const HEADINGS = [
   'key',
 ];
 
-function cells({ label, run, gate, bay, course, role, cut, key }: Piece, measure: Measure): string[] {
+function cells({ label, run, gate, bay, until, course, role, cut, key }: Piece, measure: Measure): string[] {
   const length = (ticks: Ticks) => formatLength(ticks, measure);
   const [first, second] = cut.ends;
   return [
     label,
     run,
     gate ?? '',
-    bay === undefined ? '' : String(bay),
+    bay === undefined ? '' : until === undefined ? String(bay) : `${bay} to ${until}`,
     course === undefined ? '' : String(course),
     role,
     cut.stock,

@@ -1,4 +1,4 @@
-import type { RunLayout } from '../../language/layout/index.ts';
+import { isInBay, type RunLayout } from '../../language/layout/index.ts';
 import { formatLength, type Measure, type Ticks } from '../../language/units/index.ts';
 
 /** What the measure of a bay comes to, beside what was planned; `path` is that of its statement. */
@@ -22,7 +22,7 @@ export function measuredLines(path: string, runs: readonly RunLayout[], measure:
       : ([['middle', own.middle]] as const);
     const slats = (of: RunLayout | undefined): readonly Ticks[] =>
       (of?.pieces ?? [])
-        .filter(({ role, bay }) => role === 'slat' && bay === own.number)
+        .filter((piece) => piece.role === 'slat' && isInBay(piece, own.number))
         .map(({ cut }) => cut.longPoint);
     const range = (lengths: readonly Ticks[]) => {
       const [least, most] = [Math.min(...lengths), Math.max(...lengths)];

@@ -153,6 +153,11 @@ export const RUNS_SNIPPETS: StatementSnippets = {
   BattensStatement: [one('battens', 'battens []', 'over slats on a face, at every post')],
   CapsStatement: [one('caps', 'caps []', 'on every post')],
   CollarsStatement: [one('collars', 'collars [board] at [bottom|top]', 'mitered trim round each post')],
+  JointsStatement: [
+    one('joints', 'joints [staggered|in line]', 'where slats on a face of the posts meet end to end'),
+    one('joints at every', 'joints at every [2] posts', 'the same in every course'),
+  ],
+  JointGap: [one('joint gap', 'joint gap [1/8"~3 mm]', 'between slats that meet end to end')],
   EndGap: [one('end gap', 'end gap [1/8"~3 mm]', 'at each end of a slat')],
   FillStatement: [one('fill', 'fill []', 'the pattern it is filled with')],
   FlipStatement: [

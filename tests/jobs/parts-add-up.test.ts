@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Bay, FitResult, Leaf, Opening, Piece, RunLayout } from '../../language/layout/index.ts';
-import { findOverlaps, findUnsupported } from '../../language/layout/index.ts';
+import { findOverlaps, findUnsupported, isInBay } from '../../language/layout/index.ts';
 import { facesOf, type Mounting } from '../../language/model/index.ts';
 import { allJobs, openAll } from './index.ts';
 
@@ -55,7 +55,11 @@ describe.each(runs)('$name', ({ run }) => {
     // Bays that step with the ground step their lines.
     if (run.spec.infill.flip.upright || run.spec.slope?.value === 'in-steps') return;
     const bays = run.bays.filter((bay) => bay.gate === undefined);
-    const lines = bays.map((bay) => slatsOf(run, bay).map((slat) => [slat.course, ...extent(slat, 2)]));
+    const lines = bays.map((bay) =>
+      slatsOf(run, bay)
+        .map((slat): readonly [number | undefined, ...Span] => [slat.course, ...extent(slat, 2)])
+        .sort((a, b) => b[2] - a[2]),
+    );
     const shared = Math.min(...lines.map((own) => own.length));
     for (const own of lines) expect(own.slice(0, shared)).toEqual(lines[0]?.slice(0, shared));
     const reached = new Set(bays.map((bay) => run.reach.get(bay.number)?.[0]));
@@ -164,8 +168,8 @@ function slatsOf(run: RunLayout, bay: Bay): Piece[] {
   return infill.filter((piece) => belongs(piece, bay));
 }
 
-function belongs(one: Piece | Opening, bay: Bay): boolean {
-  return bay.gate === undefined ? one.bay === bay.number && one.gate === undefined : one.gate === bay.gate;
+function belongs(one: Pick<Piece | Opening, 'bay' | 'gate'> & Pick<Piece, 'until'>, bay: Bay): boolean {
+  return bay.gate === undefined ? isInBay(one, bay.number) && one.gate === undefined : one.gate === bay.gate;
 }
 
 function extent(piece: Piece, axis: 0 | 2): Span {

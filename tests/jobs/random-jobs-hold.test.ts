@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { findOverlaps, findUnsupported, type RunLayout } from '../../language/layout/index.ts';
+import { findOverlaps, findUnsupported, isInBay, type RunLayout } from '../../language/layout/index.ts';
 import { randomJob } from '../fit-edits/random-jobs.ts';
 import { openJobs } from './index.ts';
 
@@ -43,7 +43,8 @@ it('lays out jobs made at random so that parts add up, hold, and keep out of one
 function filledOf({ pieces, openings, spec }: RunLayout, number: number): number {
   const axis = spec.infill.flip.upright ? 0 : 2;
   const infill = pieces.filter(
-    ({ role, bay, gate }) => (role === 'slat' || role === 'trim') && bay === number && gate === undefined,
+    (piece) =>
+      (piece.role === 'slat' || piece.role === 'trim') && isInBay(piece, number) && piece.gate === undefined,
   );
   const sizes = infill.map(({ solid }) => {
     const along = solid.vertices.map((vertex) => vertex[axis]);

@@ -3,7 +3,8 @@ import { checkJob, checkRun, type Finding, type Fix, messageOf } from '../index.
 
 /**
  * A screen in which nothing is found: twelve slats of 3-1/2" and eleven gaps of 1/2" are 47-1/2" between
- * 2-1/2" and 50"; two bays of 54" are 72 times 3/4".
+ * 2-1/2" and 50"; two bays of 54" are 72 times 3/4", which is
+ * what boards span that end at every post.
  */
 export const SOUND = `job "Sound" { measure inches to 1/16" }
 material cedar { kind wood }
@@ -16,7 +17,7 @@ run bank {
   length 118-1/2"
   posts stake, 2 bays
   height 50"; bottom 2-1/2"
-  slats on front face
+  slats on front face; joints at every post
   fill rows
 }
 `;

@@ -1,5 +1,5 @@
-import type { RunLayout } from '../../layout/index.ts';
-import type { FlatStock, Job } from '../../model/index.ts';
+import { jointGapOf, type RunLayout } from '../../layout/index.ts';
+import { type FlatStock, facesOf, type Job } from '../../model/index.ts';
 import {
   FIBER_SATURATION,
   LUMBER_SHRINKAGE,
@@ -19,7 +19,7 @@ const SEASONS = { moisture: [8, 18], temperature: [0, 130] } as const;
 /** How a stock of slats moves from the day of fitting, in inches; positive is growth. */
 export interface Movement {
   readonly stock: FlatStock;
-  readonly of: 'gap' | 'end gap';
+  readonly of: 'gap' | 'end gap' | 'joint gap';
   /** The gap as built, at its widest and at its narrowest. */
   readonly gap: number;
   readonly narrowest: number;
@@ -106,8 +106,10 @@ function alongSlat(run: RunLayout, job: Job, stock: FlatStock): Movement | undef
   const { expansion, called } = MATERIAL_CLASSES[kind];
   const fitted = job.site.fitted?.temperature;
   const [cold, hot] = SEASONS.temperature;
-  // Each end has its gap, and the slat is taken to move both ways from its middle.
-  const gap = 2 * toInches(run.spec.infill.endGap.value);
+  // The slat is taken to move both ways from its middle. Between posts each end has its gap; over a post two ends share one.
+  const onFace = facesOf(run.spec.infill.mounting.value).length > 0 && !run.spec.infill.flip.upright;
+  const gap = onFace ? toInches(jointGapOf(run.spec)) : 2 * toInches(run.spec.infill.endGap.value);
+  const gapAt = (onFace ? run.spec.slatJoints?.gap : undefined)?.origin ?? run.spec.infill.endGap.origin;
   const from = fitted?.value ?? cold;
   const grows = thermalMovement(longest, expansion.value, from, Math.max(hot, from));
   const shrinks = thermalMovement(
@@ -118,7 +120,7 @@ function alongSlat(run: RunLayout, job: Job, stock: FlatStock): Movement | undef
   );
   return {
     stock,
-    of: 'end gap',
+    of: onFace ? 'joint gap' : 'end gap',
     gap,
     narrowest: gap - grows,
     widest: gap - shrinks,
@@ -127,7 +129,7 @@ function alongSlat(run: RunLayout, job: Job, stock: FlatStock): Movement | undef
       code: 'thermal-movement',
       title: `End gaps as ${stock.name} grows warm and cold`,
       where: {
-        origin: run.spec.infill.endGap.origin,
+        origin: gapAt,
         label: `${run.spec.name}, ${stock.name}`,
         run: run.key,
       },
@@ -142,7 +144,7 @@ function alongSlat(run: RunLayout, job: Job, stock: FlatStock): Movement | undef
           fitted ? 'stated' : 'the whole swing is shown both ways',
         ),
         input('swing outdoors', 'T2', `${cold} to ${hot} °F`, 'common practice'),
-        input('both end gaps', '', amount(gap, 'in'), fromOf(run.spec.infill.endGap.origin)),
+        input(onFace ? 'joint gap' : 'both end gaps', '', amount(gap, 'in'), fromOf(gapAt)),
       ],
       steps: [step('it grows by', amount(grows, 'in')), step('it shrinks by', amount(-shrinks, 'in'))],
       figure: amount(gap - grows, 'in'),

@@ -31,7 +31,7 @@ run side {
   posts stake, 4 bays
   height 72"; bottom 0"
   hole 12" diameter
-  slats on front face
+  slats on front face; joints at every post
   fill rows
 }
 `;
