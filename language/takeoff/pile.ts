@@ -1,4 +1,4 @@
-import type { Piece, RunLayout } from '../layout/index.ts';
+import { baysOf, type Piece, type RunLayout } from '../layout/index.ts';
 import type { FlatStock, Job } from '../model/index.ts';
 import { ceilToStep, type Ticks } from '../units/index.ts';
 import { kerfOf } from './board-plan.ts';
@@ -31,7 +31,7 @@ export function pileOf(run: RunLayout, job: Job): Pile {
   const slats = run.pieces.filter(
     ({ role, gate, bay }) => (role === 'slat' || role === 'trim') && gate === undefined && bay !== undefined,
   );
-  const bays = [...new Set(slats.map(({ bay }) => bay ?? 0))].sort((a, b) => a - b);
+  const bays = [...new Set(slats.flatMap(baysOf))].sort((a, b) => a - b);
   const courses = [...new Set(slats.flatMap(({ course }) => course ?? []))].sort((a, b) => a - b);
   const fits = (pieces: readonly Piece[]) => lackingOf(pieces, run, job).length === 0;
   return {

@@ -76,13 +76,13 @@ it('takes strips side by side: two of 1-5/8 in with a kerf of 1/8 are 3-3/8 in o
 });
 
 it('rips what a board still gives behind whole pieces, so that both share boards', async () => {
-  // Three bays of 5 ft: a board of 10 ft 3 in gives two lengths.
+  // Three bays of 5 ft, joined at every post: a board of 10 ft 3 in gives two lengths.
   const text = `job "Bank" { saw kerf 1/8" }
 board plank { width 5-1/2"; thickness 3/4"; lengths 10' 3" $10 each }
 rip strip from plank to 2-5/8"
 post pole { along 3-1/2"; through 3-1/2"; lengths 8' $14 each }
 pattern mixed { repeat plank, strip, strip; gap 1/2"; end anywhere }
-run bank { length 15'; posts pole, 3 bays; height 15-3/4"; bottom 4"; embed 2'; fill mixed; slats on front face }`;
+run bank { length 15'; posts pole, 3 bays; height 15-3/4"; bottom 4"; embed 2'; fill mixed; slats on front face; joints at every post }`;
   const { job, layout } = await openJobs({ '/a.slat': text }).open('/a.slat');
   const { plans } = takeoffOf(layout, job, () => false);
   const plan = plans.find(({ bought }) => bought.name === 'plank');

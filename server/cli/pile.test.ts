@@ -3,7 +3,7 @@ import { folderWith, runHere } from './testing/run-here.ts';
 
 /*
  * By hand: 2 bays of 900 mm between posts, slats on the front from the middle of the middle post to the outside of the
- * end posts: 1035 mm each, less 2 mm at the joint. 930 mm are 9 slats of 90 and 8 gaps of 15, so 18 slats. A board of
+ * end posts: 1035 mm each, less 2 mm at the joint. 930 mm are 9 slats of 90 and 8 gaps of 15, so 18 slats, which end at every post. A board of
  * 2.1 m gives 2 (2 x 1034 + 3), so 5 boards give 10: one bay of 9, and 5 courses of 2; 8 slats are missing.
  */
 const text = (boards: number) => `job "Small" { measure mm to 1 mm }
@@ -15,7 +15,7 @@ on hand {
 }
 run side {
   length 2070 mm; posts stake, 2 bays; height 1000 mm; bottom 70 mm; embed 700 mm
-  slats on front face; fill even
+  slats on front face; joints at every post; fill even
 }
 `;
 
