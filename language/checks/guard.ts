@@ -1,3 +1,4 @@
+import { openBesideWall } from '../figures/index.ts';
 import { aboveGround, type Bay, bottomEdge, type RunLayout } from '../layout/index.ts';
 import type { Job, Origin } from '../model/index.ts';
 import { RULE_SETS } from '../standards/index.ts';
@@ -113,11 +114,13 @@ export const guardOpening: LimitedRunCheck = {
       .map(({ x0, x1, z0, z1, bay }) => ({ bay, size: Math.min(x1 - x0, z1 - z0) }))
       .sort((a, b) => b.size - a.size)[0];
     const under = Math.max(0, ...run.bays.map((bay) => clearUnder(run, bay)));
+    const beside = openBesideWall(run);
     const found = [
       ...(wide && wide.size >= ball.value
         ? [{ where: `an opening in bay ${wide.bay ?? ''}`, size: wide.size }]
         : []),
       ...(under >= ball.value ? [{ where: 'the gap under the slats', size: under }] : []),
+      ...(beside >= ball.value ? [{ where: 'the gap at the wall', size: Math.round(beside) }] : []),
     ];
     return found.slice(0, 1).map(({ where, size }) =>
       told('guard-opening', run, job, asked.drop, ball, {

@@ -1,3 +1,4 @@
+import { openBesideWall } from '../figures/index.ts';
 import { aboveGround, bottomEdge, type RunLayout, topEdge } from '../layout/index.ts';
 import { facesOf, faceToward, type Job, type RunSpec } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
@@ -81,13 +82,16 @@ export const poolOpening: LimitedRunCheck = {
     basis: CHOSEN_RULES,
     threshold: ruleThreshold(4, 100, "ball that must not pass a pool's barrier"),
     message: (a) =>
-      `A ball of ${a.limit} passes an opening of ${a.size} in bay ${a.bay} of ${a.run}, part of a pool's barrier (${a.from}). Narrow the gap. ${ASK}`,
+      `A ball of ${a.limit} passes an opening of ${a.size} ${a.bay === 0 ? 'at the wall beside' : `in bay ${a.bay} of`} ${a.run}, part of a pool's barrier (${a.from}). Narrow the gap. ${ASK}`,
   },
   check: (run, job) =>
     judged(run, job, 'pool-opening', (pool, limit) => {
       const wide = run.openings
         .map(({ x0, x1, z0, z1, bay }) => ({ bay: bay ?? 0, size: Math.min(x1 - x0, z1 - z0) }))
         .sort((a, b) => b.size - a.size)[0];
+      const beside = openBesideWall(run);
+      if (beside >= limit.value && beside > (wide?.size ?? 0))
+        return { at: pool.origin, bay: 0, size: beside };
       return wide && wide.size >= limit.value ? { at: pool.origin, ...wide } : undefined;
     }),
 };

@@ -15,6 +15,7 @@ import type { JobCheck, LayoutCheck, RunCheck } from './define.ts';
 import { depositOverLimit } from './deposit-over-limit.ts';
 import { nearUtility, noTicket, ticketShort } from './digging.ts';
 import { facesDiffer } from './faces-differ.ts';
+import { fillerNarrow, fillerWide } from './filler-width.ts';
 import type { Finding, FindingKind } from './finding.ts';
 import { gapCloses, gapGrows } from './gap-movement.ts';
 import { gapTooWide } from './gap-too-wide.ts';
@@ -69,6 +70,9 @@ import { stepBreaksLines } from './step-breaks-lines.ts';
 import { textProblems } from './text-problems.ts';
 import { tooOpen } from './too-open.ts';
 import { treatedEnds } from './treated-ends.ts';
+import { wallGapLarge, wallGapSmall } from './wall-gap.ts';
+import { wallInPost } from './wall-in-post.ts';
+import { wallUnmeasured } from './wall-unmeasured.ts';
 import { wasteHigh } from './waste-high.ts';
 
 const JOB_CHECKS: readonly JobCheck[] = [nominalSize, boardsMixed, noTicket, ticketShort];
@@ -134,6 +138,12 @@ const RUN_CHECKS: readonly RunCheck[] = [
   hingePostBends,
   tooOpen,
   nearUtility,
+  wallInPost,
+  wallGapSmall,
+  wallGapLarge,
+  fillerNarrow,
+  fillerWide,
+  wallUnmeasured,
 ];
 
 const LAYOUT_CHECKS: readonly LayoutCheck[] = [

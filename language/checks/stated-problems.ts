@@ -129,6 +129,24 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
       }
     },
   },
+  'wall-unclear': {
+    message: (a) => {
+      switch (a.reason) {
+        case 'comes-after':
+          return `Run ${a.run} comes after another run, so it cannot begin at a wall too. Take \`begins at wall\` or \`after\` out.`;
+        case 'followed':
+          return `Run ${a.other} comes after ${a.run}, so ${a.run} cannot end at a wall too. Take \`ends at wall\` or that \`after\` out.`;
+        case 'one-wall':
+          return `A length \`between walls\` goes from wall to wall: write both \`begins at wall\` and \`ends at wall\`, or state the length \`over posts\`.`;
+        case 'no-room':
+          return `The gaps to both walls leave nothing of the length between them. Is one of the three mistyped?`;
+        case 'no-wall':
+          return `Run ${a.run} has a filler and meets no wall. Write \`begins at wall\` or \`ends at wall\`, each with how far it is off the post.`;
+        case 'same-height':
+          return `The wall is measured twice at one height. Write each height once.`;
+      }
+    },
+  },
 });
 
 const DOUBTS: Readonly<Record<string, string>> = {

@@ -1,18 +1,21 @@
 import { deckMembers, type Frame, type RunLayout } from '../layout/index.ts';
 import type { DeckSpec } from '../model/index.ts';
 import { inches, toMm } from '../units/index.ts';
-import { ground } from './ground.ts';
+import { ground, PAST_GROUND } from './ground.ts';
 import { BEHIND_ALL, lineGroup } from './line-group.ts';
 import { around, type Part } from './part.ts';
 import { hundredth, linePath, rectPath } from './path-text.ts';
 import { planAxes } from './plan-axes.ts';
+import { pastEnds } from './wall-marks.ts';
 
 /** How far back joists are shown on the plan. */
 const SHOWN = inches(10);
 
 /** The deck under a run, seen from the front: boards, rim and ends of joists and blocking, and the ground below. */
 export function deckElevation(run: RunLayout, deck: DeckSpec, letter: number): Part {
-  const [x0, x1] = [-1.2 * letter, toMm(run.spec.length.value) + 1.2 * letter];
+  const length = toMm(run.spec.length.value);
+  const [before, after] = pastEnds(run, 1.2 * letter);
+  const [x0, x1] = [0 - before, length + after];
   const [top, rim, foot] = [
     deck.surface.value,
     deck.surface.value - deck.boards.value,
@@ -34,9 +37,10 @@ export function deckElevation(run: RunLayout, deck: DeckSpec, letter: number): P
             run.key,
             [
               [0, below],
-              [toMm(run.spec.length.value), below],
+              [length, below],
             ],
             letter,
+            pastEnds(run, PAST_GROUND * letter),
           ),
         ];
   return {

@@ -8,13 +8,13 @@ import { deckElevation } from './deck-marks.ts';
 import { drawChains } from './draw-chains.ts';
 import { gapNote } from './gap-note.ts';
 import { gateSign } from './gate-sign.ts';
-import { ground } from './ground.ts';
+import { ground, PAST_GROUND } from './ground.ts';
 import { jointNote } from './joint-note.ts';
 import { leafKey } from './leaf-chains.ts';
 import { bayLeftovers, leafLeftover } from './leftover.ts';
 import { letterFor } from './letter.ts';
 import { obstacleMarks } from './obstacle-marks.ts';
-import type { Part } from './part.ts';
+import { around, type Part } from './part.ts';
 import { carriesSlats, pieceGroups } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
 import { type Seen, see } from './places.ts';
@@ -22,9 +22,11 @@ import { FROM_FRONT, fromBehind } from './project.ts';
 import { remembered } from './remember.ts';
 import { dimensionChains } from './run-chains.ts';
 import { runMarks, stationZero } from './run-marks.ts';
+import { taperTables } from './taper-table.ts';
 import { titleBlock } from './title-block.ts';
 import { turnedPart } from './turned-part.ts';
 import type { View } from './view.ts';
+import { pastEnds, wallMarks } from './wall-marks.ts';
 
 /**
  * The run with its gates, seen from its front or from behind, dimensioned in `measure`. `letter` is the font size in
@@ -55,7 +57,10 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
   /** Marks are made for the front, and turned with the run. */
   const turned = (part: Part): Part => (behind ? turnedPart(part, length) : part);
   const seen = see([...run.borrowed, ...run.pieces], behind ? fromBehind(run.spec.length.value) : FROM_FRONT);
-  const object = objectBounds(run, seen, level);
+  const walls = wallMarks(run, measure, letter);
+  const standing = walls && turned(walls);
+  const pieceBounds = objectBounds(run, seen, level);
+  const object = standing ? around(pieceBounds, standing.bounds) : pieceBounds;
   const earth = run.spec.deck?.ground ? -toMm(run.spec.deck.ground.value) : level;
   const foot = Math.max(
     level,
@@ -74,7 +79,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
       (piece) => piece.gate === undefined && carriesSlats(piece),
     ),
     labels: [],
-    bounds: [object[0], object[1], object[2], foot] as const,
+    bounds: [pieceBounds[0], pieceBounds[1], pieceBounds[2], foot] as const,
   };
   const signs = {
     groups: [...run.leaves.map((leaf) => gateSign(run.key, leaf)), ...open.flatMap((one) => one.groups)],
@@ -93,6 +98,9 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
   const obstacles = obstacleMarks(run, surface, letter);
   const side = behind ? 'behind' : run.spec.seenFrom.value;
   const line = run.groundLine.map(({ x, z }) => [toMm(x), -toMm(z)] as const);
+  const under = Math.max(marks.bounds[3], obstacles.bounds[3]) + 0.4 * letter;
+  const tapers = behind ? undefined : taperTables(run, 0, length, under, measure, letter);
+  const past = pastEnds(run, PAST_GROUND * letter);
   const titles = {
     title: `Elevation of ${run.spec.name}`,
     notes: [`seen from ${side}`, gapNote(run, undefined, measure), jointNote(run, measure)],
@@ -112,21 +120,20 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
       turned(signs),
       run.spec.deck
         ? turned(deckElevation(run, run.spec.deck, letter))
-        : ground(run.key, behind ? line.map(([x, y]) => [length - x, y] as const).reverse() : line, letter),
+        : ground(
+            run.key,
+            behind ? line.map(([x, y]) => [length - x, y] as const).reverse() : line,
+            letter,
+            behind ? [past[1], past[0]] : past,
+          ),
+      ...(standing ? [standing] : []),
       turned(clearanceMarks(run, measure, letter)),
       chains,
       ...(posts ? [turned(stationZero(run.key, posts.y, letter))] : []),
       turned(marks),
       turned(obstacles),
-      titleBlock(
-        run.key,
-        titles,
-        0,
-        length,
-        Math.max(marks.bounds[3], obstacles.bounds[3]) + 1.4 * letter,
-        measure,
-        letter,
-      ),
+      ...(tapers ? [tapers] : []),
+      titleBlock(run.key, titles, 0, length, (tapers?.bounds[3] ?? under) + letter, measure, letter),
     ],
   );
 }

@@ -6,8 +6,11 @@ import {
   type Sight,
   shadowOf,
   sightOn,
+  wallsBefore,
 } from '../figures/index.ts';
 import {
+  convexParts,
+  movedSolid,
   type Piece,
   placesOf as placesOnPlan,
   type RunLayout,
@@ -19,12 +22,13 @@ import { type Measure, TICKS_PER_MM } from '../units/index.ts';
 import { compose } from './compose.ts';
 import { letterFor } from './letter.ts';
 import { BEHIND_ALL, lineGroup } from './line-group.ts';
-import { linePath } from './path-text.ts';
+import { linePath, outlinePath } from './path-text.ts';
 import { pieceGroups } from './piece-groups.ts';
 import type { Seen } from './places.ts';
 import type { Silhouette } from './project.ts';
+import { stackedOutline } from './stacked-outline.ts';
 import { titleBlock } from './title-block.ts';
-import type { View } from './view.ts';
+import type { Group, View } from './view.ts';
 
 /** Who looks at what. */
 export type Looks = Pick<Job, 'viewers' | 'places'>;
@@ -65,6 +69,15 @@ function drawEye({ scene, area, sight: worst }: Look, viewer: Viewer, place: Pla
       return shape ? [{ piece, shape } satisfies Seen] : [];
     }),
   );
+  // Behind all pieces, for these stand on the eye's side of the walls, and before the place.
+  const walls = scene.runs.flatMap(({ run, walls: met }) =>
+    met.flatMap((wall): Group[] => {
+      const solids = wallsBefore([wall], worst.eye);
+      const outline = stackedOutline(solids.flatMap((solid) => outlineOn(solid, sight, sheet, frame)));
+      const name = `${key}/wall-${run.key}-${wall.side}`;
+      return outline.length < 6 ? [] : [lineGroup(name, 'trim', outlinePath(outline), BEHIND_ALL - 1)];
+    }),
+  );
   const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
   const titles = {
     title: `${place.name} as ${viewer.name} sees it`,
@@ -74,6 +87,7 @@ function drawEye({ scene, area, sight: worst }: Look, viewer: Viewer, place: Pla
   const pieces = {
     groups: [
       lineGroup(`${key}/place`, 'place', outline, BEHIND_ALL),
+      ...walls,
       ...pieceGroups(
         seen,
         () => Infinity,
@@ -112,7 +126,7 @@ function aboveGround(piece: Piece, run: RunLayout, solid: Solid): Solid {
   if (piece.role !== 'post') return solid;
   const [x = 0] = piece.solid.vertices[0] ?? [];
   const ground = levelAt(run.groundLine, Math.min(Math.max(Math.round(x), 0), run.spec.length.value));
-  return { vertices: solid.vertices.map(([east, north, z]) => [east, north, Math.max(z, ground)]) };
+  return movedSolid(solid, ([east, north, z]) => [east, north, Math.max(z, ground)]);
 }
 
 /** A solid's outline on the sheet, cut off at the frame; undefined for what is not in it. */
@@ -123,26 +137,38 @@ function silhouette(
   sheet: OnSheet,
   frame: Frame,
 ): Silhouette | undefined {
+  const away = solid.vertices.map((vertex) =>
+    Math.hypot(...vertex.map((value, axis) => value - (eye[axis] as number))),
+  );
+  const depth = { near: Math.min(...away) / TICKS_PER_MM, far: Math.max(...away) / TICKS_PER_MM };
+  const parts = convexParts(solid).flatMap((part) => outlineOn(part, sight, sheet, frame));
+  const outline = stackedOutline(parts);
+  if (outline.length < 6) return undefined;
+  const whole = around(outline, depth);
+  return parts.length > 1 ? { ...whole, parts: parts.map((part) => around(part, depth)) } : whole;
+}
+
+/** The outline of a convex solid within the frame, as a list of one; an empty one for what is not in it. */
+function outlineOn(solid: Solid, sight: Sight, sheet: OnSheet, frame: Frame): readonly (readonly number[])[] {
   const shadow = shadowOf(solid, sight);
   const points: number[] = [];
   for (let i = 0; i < shadow.length; i += 2)
     points.push(...sheet(shadow[i] as number, shadow[i + 1] as number));
   const outline = clipped(points, frame);
-  if (outline.length < 6) return undefined;
+  return outline.length < 6 ? [] : [outline];
+}
+
+function around(outline: readonly number[], depth: Pick<Silhouette, 'near' | 'far'>): Silhouette {
   const xs = outline.filter((_, i) => i % 2 === 0);
   const ys = outline.filter((_, i) => i % 2 === 1);
-  const away = solid.vertices.map((vertex) =>
-    Math.hypot(...vertex.map((value, axis) => value - (eye[axis] as number))),
-  );
   return {
     x0: Math.min(...xs),
     y0: Math.min(...ys),
     x1: Math.max(...xs),
     y1: Math.max(...ys),
     // Corners run clockwise on the sheet, as everywhere in a silhouette.
-    outline: isClockwise(outline) ? [...outline] : reversed(outline),
-    near: Math.min(...away) / TICKS_PER_MM,
-    far: Math.max(...away) / TICKS_PER_MM,
+    outline: isClockwise(outline) ? outline : reversed(outline),
+    ...depth,
   };
 }
 

@@ -31,13 +31,14 @@ function isIn(hit: Hit, x: number, y: number): boolean {
   if (x < left || y < top || x > left + width || y > top + height) return false;
   const { outline } = hit;
   if (!outline) return true;
-  // Convex, corners in one direction: inside is to the same side of every edge.
+  // A line from the point to the right crosses the outline an odd number of times.
+  let inside = false;
   for (let i = 0; i < outline.length; i += 2) {
     const ax = outline[i] as number;
     const ay = outline[i + 1] as number;
     const bx = outline[(i + 2) % outline.length] as number;
     const by = outline[(i + 3) % outline.length] as number;
-    if ((bx - ax) * (y - ay) - (by - ay) * (x - ax) < 0) return false;
+    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) inside = !inside;
   }
-  return true;
+  return inside;
 }

@@ -3,24 +3,25 @@ import type { Part } from './part.ts';
 import { linePath } from './path-text.ts';
 
 /** All in letters: how far the line goes on past the run, and the strokes under it. */
-const PAST = 1.9;
+export const PAST_GROUND = 1.9;
 const STROKE = 0.75;
 const APART = 0.42;
 const CLUSTER = 4.6;
 
 /**
  * The ground line through points of the sheet from left to right, going on level past the first and last, with
- * clusters of three slanting strokes under it.
+ * clusters of three slanting strokes under it; `past` is how far it goes on at the left and at the right.
  */
 export function ground(
   prefix: string,
   points: readonly (readonly [x: number, y: number])[],
   letter: number,
+  past: readonly [left: number, right: number] = [PAST_GROUND * letter, PAST_GROUND * letter],
 ): Part {
   const [x0, y0] = points[0] ?? [0, 0];
   const [x1, y1] = points.at(-1) ?? [0, 0];
-  const from = x0 - PAST * letter;
-  const to = x1 + PAST * letter;
+  const from = x0 - past[0];
+  const to = x1 + past[1];
   const all: (readonly [number, number])[] = [[from, y0], ...points, [to, y1]];
   const level = points.every(([, y]) => y === y0);
   const span = to - from - 2 * STROKE * letter;

@@ -1,6 +1,6 @@
 import type { Silhouette } from './project.ts';
 
-/** What of an object's outline lies behind nearer things. All silhouettes are convex. */
+/** What of an object's outline lies behind nearer things, which are all convex. */
 
 /** Edges this close to the edge of what is in front of them still show. */
 const MARGIN = 0.02;

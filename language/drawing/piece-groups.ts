@@ -163,6 +163,7 @@ function styleOf(piece: Piece): Style {
       return 'frame';
     case 'cap':
     case 'collar':
+    case 'filler':
       return 'trim';
     case 'batten':
     case 'stiffener':

@@ -78,7 +78,8 @@ export function shapesBefore(shape: Silhouette, places: readonly Place[]): reado
     for (const { shape: other } of place.seen) {
       if (other.near < shape.near && overlap(shape, other)) {
         front ??= [];
-        front.push(other);
+        if (other.parts) front.push(...other.parts.filter((part) => overlap(shape, part)));
+        else front.push(other);
       }
     }
   }

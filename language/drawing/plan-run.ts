@@ -3,12 +3,13 @@ import { faceToward } from '../model/index.ts';
 import { type Measure, toMm } from '../units/index.ts';
 import { dimensionText } from './dimension-text.ts';
 import { BEFORE_ALL, lineGroup } from './line-group.ts';
-import type { Part } from './part.ts';
+import { around, type Part } from './part.ts';
 import { hundredth, linePath } from './path-text.ts';
 import { pieceGroups } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
 import { see } from './places.ts';
 import { type At, alongside, awayFrom, fromAbove, moved, type PlanAxes, planAxes } from './plan-axes.ts';
+import { planWalls } from './plan-walls.ts';
 import { textWidth } from './text-width.ts';
 import type { Label } from './view.ts';
 
@@ -35,6 +36,7 @@ export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: 
     ...gates.flatMap((gate) => gate.points),
     axes.at(0, 0),
   ];
+  const walls = planWalls(run, axes, letter);
   return {
     groups: [
       ...pieceGroups(
@@ -44,18 +46,19 @@ export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: 
       ),
       ...stations.groups,
       ...gates.flatMap((gate) => gate.groups),
+      ...(walls?.groups ?? []),
     ],
-    labels: [...stations.labels, ...names(run, axes, letter)],
-    bounds: boundsAround(points),
+    labels: [...stations.labels, ...names(run, axes, letter), ...(walls?.labels ?? [])],
+    bounds: around(boundsAround(points), ...(walls ? [walls.bounds] : [])),
   };
 }
 
-/** Its posts below their caps, the top course of level slats, all upright ones, stiffeners, battens, and the top of each leaf. */
+/** Its posts below their caps, fillers, the top course of level slats, all upright ones, stiffeners, battens, and the top of each leaf. */
 function shownFromAbove(run: RunLayout): readonly Piece[] {
   const upright = (gate: string | undefined) =>
     (run.leaves.find((leaf) => leaf.gate === gate)?.spec.infill ?? run.spec.infill).flip.upright;
   return run.pieces.filter((piece) => {
-    if (piece.role === 'post') return true;
+    if (piece.role === 'post' || piece.role === 'filler') return true;
     if (piece.role === 'stiffener' || piece.role === 'batten') return true;
     if (piece.role === 'rail') return piece.key.endsWith('/rail-top');
     return piece.role === 'slat' && (piece.course === 1 || upright(piece.gate));

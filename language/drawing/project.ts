@@ -1,5 +1,6 @@
 import type { Solid } from '../layout/index.ts';
 import { TICKS_PER_MM } from '../units/index.ts';
+import { joinedOutline } from './joined-outline.ts';
 
 /**
  * Takes a point in the run's frame, in ticks, to the sheet: x right and y down in millimeters, and how
@@ -40,7 +41,7 @@ export function fromCut(station: number): Projection {
   };
 }
 
-/** Silhouette of a convex solid, and how far away it begins and ends. */
+/** Silhouette of a solid, and how far away it begins and ends. */
 export interface Silhouette {
   readonly x0: number;
   readonly y0: number;
@@ -48,6 +49,8 @@ export interface Silhouette {
   readonly y1: number;
   /** Corners x, y, x, y ... around it; undefined when it fills its box. */
   readonly outline?: readonly number[];
+  /** Convex silhouettes that are all of it together, where its outline is not convex. */
+  readonly parts?: readonly Silhouette[];
   readonly near: number;
   readonly far: number;
 }
@@ -59,8 +62,16 @@ const SAME = 0.005;
 const at: Projected = { x: 0, y: 0, away: 0 };
 const points: number[] = [];
 
-/** The silhouette of a convex solid: the convex hull of its projected corners. */
+/** The silhouette of a solid: of a convex one the convex hull of its projected corners, else that of its parts together. */
 export function project(solid: Solid, projection: Projection): Silhouette {
+  const whole = projectConvex(solid, projection);
+  if (!solid.parts || !whole.outline) return whole;
+  const parts = solid.parts.map((part) => projectConvex(part, projection));
+  const outline = joinedOutline(parts);
+  return outline ? { ...whole, outline, parts } : whole;
+}
+
+function projectConvex(solid: Solid, projection: Projection): Silhouette {
   points.length = 0;
   let x0 = Infinity;
   let y0 = Infinity;

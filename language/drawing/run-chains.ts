@@ -21,6 +21,7 @@ export function dimensionChains(run: RunLayout, measure: Measure, from: 'front' 
   const posts = run.posts.flatMap((post) => [post.from, post.to]).filter((x) => x > 0 && x < length);
   const all = [
     lengths({ key: 'length', kind: 'overall' }, [0, length]),
+    ...wallChains(run).map(({ key, at }) => lengths({ key, kind: 'overall' }, at)),
     lengths({ key: 'posts', kind: 'posts', parent: 'length' }, [0, ...posts, length]),
     ...run.bays.flatMap((bay) => {
       const leaves = run.leaves.filter((leaf) => leaf.bay === bay.number);
@@ -59,6 +60,16 @@ function heightsBeside(
     top: Math.round(heightAt(edges.top, at)),
     postTop: solid ? extentOf(solid).z1 : postTop,
   };
+}
+
+/** From the end posts to the plumb lines of the walls past them, and from wall to wall where there are two. */
+function wallChains({ walls, spec }: RunLayout) {
+  const gaps = walls.map(({ side, plumb }) => ({
+    key: `wall-${side}`,
+    at: [side === 'start' ? 0 : spec.length.value, plumb],
+  }));
+  const [start, end] = walls;
+  return start && end ? [...gaps, { key: 'walls', at: [start.plumb, end.plumb] }] : gaps;
 }
 
 function postFeet(run: RunLayout): Ticks[] {

@@ -1,4 +1,4 @@
-import type { Piece, Solid, Vec3 } from '../layout/index.ts';
+import { convexParts, type Piece, type Solid, type Vec3 } from '../layout/index.ts';
 import type { Ticks } from '../units/index.ts';
 import { extentOf } from './extent.ts';
 import type { Seen } from './places.ts';
@@ -24,7 +24,7 @@ export function seeFromCut(pieces: readonly Piece[], station: Ticks, from: Ticks
     const { x0, x1 } = extentOf(piece.solid);
     if (x0 >= station || x1 <= from) return [];
     if (x1 <= station) return [{ piece, shape: project(piece.solid, projection) }];
-    const section = crossing(piece.solid, station);
+    const section = convexParts(piece.solid).flatMap((part) => crossing(part, station));
     const beyond = piece.solid.vertices.filter(([x]) => x < station);
     const rest: Seen = { piece, shape: project({ vertices: [...beyond, ...section] }, projection) };
     const face = project({ vertices: section }, projection);

@@ -33,7 +33,7 @@ export type Box = readonly [x: number, y: number, width: number, height: number]
 export interface Hit {
   readonly piece: string;
   readonly box: Box;
-  /** Corners x, y, x, y ... of a piece that does not fill its box. */
+  /** Corners x, y, x, y ... of a piece that does not fill its box; a scribed board's need not be convex. */
   readonly outline?: readonly number[];
 }
 

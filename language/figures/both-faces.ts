@@ -89,9 +89,9 @@ function* sectionsOf(run: Parameters<typeof bothFaces>[0]): Generator<Section> {
 
 /** The same for sections that are alike but for where they stand: most bays of a run are. */
 function shapeOf({ x, z, outlines }: Section): string {
-  const parts = outlines.map(({ piece, box, hull }) => {
+  const parts = outlines.map(({ piece, box, hulls }) => {
     const { low, high } = box;
-    const corners = hull?.map(([across, up]) => [across - x[0], up - z[0]]) ?? [
+    const corners = hulls?.flat().map(([across, up]) => [across - x[0], up - z[0]]) ?? [
       low[0] - x[0],
       high[0] - x[0],
       low[2] - z[0],

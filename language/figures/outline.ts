@@ -1,4 +1,4 @@
-import type { Piece } from '../layout/index.ts';
+import { convexParts, type Piece } from '../layout/index.ts';
 import { type Box, boxOf } from './box.ts';
 import { hullOf, type Point, turn } from './convex-hull.ts';
 
@@ -8,8 +8,8 @@ export interface Outline {
   readonly box: Box;
   /** Where its edges are, along and up; of slanted ones so many that what lies between is nearly straight. */
   readonly edges: readonly [along: readonly number[], up: readonly number[]];
-  /** Corners of the outline, counterclockwise; missing when it fills its box. */
-  readonly hull?: readonly Point[];
+  /** Corners of its convex parts, counterclockwise; missing when it fills its box. */
+  readonly hulls?: readonly (readonly Point[])[];
 }
 
 /** Into so many strips a slanted outline is cut. */
@@ -27,11 +27,18 @@ export function outlineOf(piece: Piece): Outline {
       (_, i) => box.low[axis] + (i * (box.high[axis] - box.low[axis])) / strips,
     );
   const outline = { piece, box, edges: [edges(0), edges(2)] as const };
-  return upright ? outline : { ...outline, hull: hullOf(piece.solid.vertices.map(([x, , z]) => [x, z])) };
+  if (upright) return outline;
+  const hulls = convexParts(piece.solid).map(({ vertices }) => hullOf(vertices.map(([x, , z]) => [x, z])));
+  return { ...outline, hulls };
 }
 
 /** Whether a piece is in the line of sight through a point. */
-export function covering({ box, hull }: Outline, x: number, z: number): boolean {
+export function covering({ box, hulls }: Outline, x: number, z: number): boolean {
   if (x <= box.low[0] || x >= box.high[0] || z <= box.low[2] || z >= box.high[2]) return false;
-  return !hull || hull.every((from, i) => turn(from, hull[(i + 1) % hull.length] ?? from, [x, z]) >= 0);
+  return (
+    !hulls ||
+    hulls.some((hull) =>
+      hull.every((from, i) => turn(from, hull[(i + 1) % hull.length] ?? from, [x, z]) >= 0),
+    )
+  );
 }

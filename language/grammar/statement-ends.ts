@@ -105,9 +105,13 @@ function nextWord(tokens: readonly Token[], from: number): number {
   return place;
 }
 
+/** After a length these make of `at` a point of the ground or of a wall, which may follow a comma; it begins spots as well. */
+const DIRECTIONS: ReadonlySet<string> = new Set(['up', 'down', 'toward', 'away']);
+
 /** `end` begins the statement `end gap` as well as the turn `end for end`, which may follow a comma. */
 function begins(tokens: readonly Token[], place: number, starters: ReadonlySet<string>): boolean {
   const name = tokens[place]?.tokenType.name ?? '';
   if (name === 'end') return tokens[place + 1]?.tokenType.name !== 'for';
+  if (name === 'at' && DIRECTIONS.has(tokens[place + 2]?.tokenType.name ?? '')) return false;
   return starters.has(name);
 }

@@ -1,4 +1,5 @@
-import { groundAbove, groundBelow, type Incline } from './incline.ts';
+import type { Ticks } from '../units/index.ts';
+import { groundAbove, groundBelow, heightAt, type Incline } from './incline.ts';
 import type { Bay, RunLayout } from './layout.ts';
 
 type Run = Pick<RunLayout, 'edges' | 'reach' | 'groundLine'>;
@@ -13,7 +14,21 @@ export function topEdge(run: Run, bay: number): Incline | undefined {
   return edgeOf(run, bay, 'top');
 }
 
-function edgeOf({ edges, reach }: Run, bay: number, end: 'bottom' | 'top'): Incline | undefined {
+/** From the lowest to the highest edge of what fills a bay, at a station beside it; undefined where nothing does. */
+export function reachAt(
+  run: Pick<Run, 'edges' | 'reach'>,
+  bay: number,
+  x: number,
+): readonly [bottom: Ticks, top: Ticks] | undefined {
+  const [low, high] = [edgeOf(run, bay, 'bottom'), edgeOf(run, bay, 'top')];
+  return low && high && [Math.round(heightAt(low, x)), Math.round(heightAt(high, x))];
+}
+
+function edgeOf(
+  { edges, reach }: Pick<Run, 'edges' | 'reach'>,
+  bay: number,
+  end: 'bottom' | 'top',
+): Incline | undefined {
   const sloping = edges.get(bay)?.[end];
   const level = reach.get(bay)?.[end === 'bottom' ? 0 : 1];
   return sloping ?? (level === undefined ? undefined : { at: 0, z: level, rise: 0 });

@@ -60,6 +60,18 @@ export interface Body {
   readonly block: boolean;
 }
 
+/** The convex parts of a solid. */
+export function convexParts(solid: Solid): readonly Solid[] {
+  return solid.parts ?? [solid];
+}
+
+/** A solid with all its corners taken elsewhere, by a map that keeps straight lines straight. */
+export function movedSolid({ vertices, parts }: Solid, moved: (vertex: Vec3) => Vec3): Solid {
+  const all = { vertices: vertices.map(moved) };
+  return parts ? { ...all, parts: parts.map((part) => movedSolid(part, moved)) } : all;
+}
+
+/** Of a convex solid, or of a convex part of one. */
 export function bodyOf({ vertices }: Solid): Body {
   const low: [number, number, number] = [Infinity, Infinity, Infinity];
   const high: [number, number, number] = [-Infinity, -Infinity, -Infinity];

@@ -4,8 +4,9 @@
  *
  * Lives here: geometry of pieces. Does not live here: judgment (checks/), pictures (drawing/).
  */
-export { aboveGround, bottomEdge, topEdge } from './bay-edges.ts';
+export { aboveGround, bottomEdge, reachAt, topEdge } from './bay-edges.ts';
 export { baysOf, isInBay } from './bays-of.ts';
+export { convexParts, movedSolid } from './convex.ts';
 export { type Flat, levelFace, type SlatEnd } from './corner.ts';
 export {
   type DeckDivision,
@@ -29,3 +30,4 @@ export type { GeometryArgs, GeometryCode } from './problems.ts';
 export { fitEdits, refitted, refitUpright } from './refit.ts';
 export { layOutRun } from './run.ts';
 export { contactArea, findUnsupported } from './support.ts';
+export { bendsOf, type WallPlace, wallAt, wallBetween } from './walls.ts';

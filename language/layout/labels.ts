@@ -12,6 +12,7 @@ import { twoDigits } from './names.ts';
 //   P3-CAP   its cap
 //   P3-BL    collar at the bottom, on the left (TF at the top, in front)
 //   B2-CLF   cleat at the left, on the front (CRB at the right, on the back; CT, CB at top and bottom)
+//   P1-FL    filler between it and a wall at the left (FR at the right)
 //   G1-..    the same for the leaf of the first gate from station 0, and
 //   G1L-..   for the left leaf of a pair (G1R for the right one), and
 //   G1-SH    stile at the hinges (SL at the latch)
@@ -36,6 +37,10 @@ export function collarLabel(
   side: 'front' | 'back' | 'left' | 'right',
 ): string {
   return `${post}-${initial(end)}${initial(side)}`;
+}
+
+export function fillerLabel(post: string, side: 'start' | 'end'): string {
+  return `${post}-F${side === 'start' ? 'L' : 'R'}`;
 }
 
 export function postLabel(number: number): string {

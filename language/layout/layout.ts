@@ -9,6 +9,8 @@ import type {
   RunSpec,
   Sourced,
   TextChange,
+  WallSide,
+  WallSpec,
 } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import type { Incline } from './incline.ts';
@@ -203,6 +205,18 @@ export interface Leaf {
   readonly bay: number;
 }
 
+/** A wall past an end post, seen from the front; its line is worked out in walls.ts. */
+export interface WallFace {
+  readonly side: WallSide;
+  readonly spec: WallSpec;
+  /** Station of the plumb line it was measured from. */
+  readonly plumb: Ticks;
+  /** The way along the run in which the run lies: 1 with growing stations, -1 against them. */
+  readonly inward: 1 | -1;
+  /** Of the ground at the end post, from the datum: what its heights are above. */
+  readonly ground: number;
+}
+
 /** A run laid out: everything later stages read. */
 export interface RunLayout {
   readonly key: string;
@@ -229,6 +243,8 @@ export interface RunLayout {
   readonly embed: Sourced<Ticks>;
   /** The ground as it is, from station 0 to the end. */
   readonly groundLine: readonly GroundPoint[];
+  /** Where it begins or ends at a wall. */
+  readonly walls: readonly WallFace[];
   /** Bottom and top of what fills each bay, a gate's leaf included. */
   readonly reach: ReadonlyMap<number, readonly [bottom: Ticks, top: Ticks]>;
   /** Of bays whose bottom or top slopes: there `reach` holds the lowest and highest of it between the posts. */

@@ -1,5 +1,6 @@
 import { degrees, type Ticks } from '../units/index.ts';
-import type { Cut, EndCut, Piece, Vec3 } from './piece.ts';
+import { movedSolid } from './convex.ts';
+import type { Cut, EndCut, Piece, Solid, Vec3 } from './piece.ts';
 
 /** Everything about a piece but its shape. */
 export type About = Omit<Piece, 'cut' | 'solid'>;
@@ -27,6 +28,8 @@ export interface Shape {
   readonly thickness: Ticks;
   /** The second end lies beyond the first at every corner of the section. */
   readonly ends: readonly [End, End];
+  /** Square-ended; its width at positions along the grain, from the first end to the second. `width` is the greatest. */
+  readonly scribe?: readonly { readonly at: number; readonly width: number }[];
   /** Square-ended, with a slope on all four sides up to a ridge or a point; `edge` thick at the rim. */
   readonly hip?: { readonly edge: Ticks };
 }
@@ -55,20 +58,7 @@ export function makePiece(about: About, shape: Shape): Piece {
     course: about.course,
     side: about.side,
     cut: cutOf(shape, starts, stops),
-    solid: shape.hip
-      ? hippedSolid(shape, shape.hip.edge)
-      : {
-          vertices: [
-            corner(shape, starts[0], 0, 0),
-            corner(shape, starts[1], width, 0),
-            corner(shape, starts[2], width, thickness),
-            corner(shape, starts[3], 0, thickness),
-            corner(shape, stops[0], 0, 0),
-            corner(shape, stops[1], width, 0),
-            corner(shape, stops[2], width, thickness),
-            corner(shape, stops[3], 0, thickness),
-          ],
-        },
+    solid: solidOf(shape, starts, stops),
     supports: about.supports,
     from: about.from,
   };
@@ -93,11 +83,45 @@ export function leaned(
     const [dx, dz] = [x - pivot[0], z - pivot[1]];
     return [pivot[0] + cos * dx + sin * (dz + slid), y, pivot[1] - sin * dx + cos * (dz + slid)];
   };
-  return { ...piece, solid: { vertices: vertices.map(turned) } };
+  return { ...piece, solid: movedSolid(piece.solid, turned) };
+}
+
+function solidOf(shape: Shape, starts: Corners, stops: Corners): Solid {
+  if (shape.hip) return hippedSolid(shape, shape.hip.edge);
+  if (shape.scribe) return scribedSolid(shape, shape.scribe);
+  const { width, thickness } = shape;
+  const ring = (at: Corners): Vec3[] => [
+    corner(shape, at[0], 0, 0),
+    corner(shape, at[1], width, 0),
+    corner(shape, at[2], width, thickness),
+    corner(shape, at[3], 0, thickness),
+  ];
+  return { vertices: [...ring(starts), ...ring(stops)] };
+}
+
+/** A part between every two bends of the edge; one of them where it is straight. */
+function scribedSolid(shape: Shape, scribe: NonNullable<Shape['scribe']>): Solid {
+  const bends = scribe.filter((point, i) => {
+    const [before, after] = [scribe[i - 1], scribe[i + 1]];
+    if (!before || !after) return true;
+    const straight =
+      before.width + ((after.width - before.width) * (point.at - before.at)) / (after.at - before.at);
+    return Math.abs(straight - point.width) > 1e-3;
+  });
+  const rings = bends.map(({ at, width }): Vec3[] =>
+    [
+      [0, 0],
+      [width, 0],
+      [width, shape.thickness],
+      [0, shape.thickness],
+    ].map(([v = 0, s = 0]) => corner(shape, at, v, s)),
+  );
+  const parts = rings.slice(1).map((ring, i) => ({ vertices: [...(rings[i] ?? []), ...ring] }));
+  return parts.length > 1 ? { vertices: rings.flat(), parts } : { vertices: rings.flat() };
 }
 
 /** Alike slopes on all sides meet over the middle of the shorter. */
-function hippedSolid(shape: Shape, edge: Ticks): Piece['solid'] {
+function hippedSolid(shape: Shape, edge: Ticks): Solid {
   const { width, thickness, ends } = shape;
   const length = ends[1].at - ends[0].at;
   const inset = Math.min(width, length) / 2;
@@ -139,6 +163,14 @@ function cutOf(shape: Shape, starts: Corners, stops: Corners): Cut {
     ripped: shape.ripped,
     longPoint: wholeBelow(long),
     shortPoint: Math.max(0, wholeBelow(short)),
+    ...(shape.scribe
+      ? {
+          scribe: shape.scribe.map(({ at, width }) => ({
+            at: wholeBelow(at - first.at),
+            width: wholeBelow(width),
+          })),
+        }
+      : {}),
     ...(shape.hip ? { hip: { edge: shape.hip.edge, slope: slopeOf(shape, shape.hip.edge) } } : {}),
     ends: square ? SQUARE_ENDS : [anglesOf(first), anglesOf(second)],
   };

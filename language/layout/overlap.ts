@@ -1,5 +1,5 @@
 import type { Problem } from '../model/index.ts';
-import { type Body, bodyOf, depthOfOverlap } from './convex.ts';
+import { type Body, bodyOf, convexParts, depthOfOverlap } from './convex.ts';
 import type { RunLayout } from './layout.ts';
 import type { Piece, Solid } from './piece.ts';
 import { geometryProblem } from './problems.ts';
@@ -15,7 +15,10 @@ const MOST_TOLD = 20;
 
 /** Whether two solids share any room. Touching is not overlapping. */
 export function overlap(a: Solid, b: Solid): boolean {
-  return depthOfOverlap(bodyOf(a), bodyOf(b)) > OVERLAP_TOLERANCE;
+  const others = convexParts(b).map(bodyOf);
+  return convexParts(a)
+    .map(bodyOf)
+    .some((body) => others.some((other) => depthOfOverlap(body, other) > OVERLAP_TOLERANCE));
 }
 
 /**
@@ -28,7 +31,7 @@ export function findOverlaps({
   leans,
 }: Pick<RunLayout, 'pieces' | 'spec'> & Partial<Pick<RunLayout, 'leans'>>): readonly Problem[] {
   const sorted = pieces
-    .map((piece) => ({ piece, body: bodyOf(piece.solid) }))
+    .flatMap((piece) => convexParts(piece.solid).map((part) => ({ piece, body: bodyOf(part) })))
     .sort((a, b) => a.body.low[0] - b.body.low[0]);
   // A post that bends is drawn straight, and collars tilt with their post beside what is level.
   const slack = ({ key, role, supports, cut }: Piece): number => {
@@ -40,6 +43,7 @@ export function findOverlaps({
   for (const next of sorted) {
     open = open.filter(({ body }) => body.high[0] > next.body.low[0]);
     for (const other of open) {
+      if (other.piece === next.piece) continue;
       if (depthOfOverlap(other.body, next.body) <= OVERLAP_TOLERANCE + slack(other.piece) + slack(next.piece))
         continue;
       const [first, second] = [other.piece, next.piece];

@@ -15,7 +15,8 @@ export type Role =
   | 'stiffener'
   | 'batten'
   | 'cap'
-  | 'collar';
+  | 'collar'
+  | 'filler';
 
 /**
  * One end of a piece: angles in degrees from a square cut. Positive where the end leans forward along
@@ -42,18 +43,29 @@ export interface Cut {
   /** The length that all of the section has in common; equal to the long point when both ends are square. */
   readonly shortPoint: Ticks;
   readonly ends: readonly [EndCut, EndCut];
+  /** Of a board scribed to a wall: its width at distances from its first end, ascending; straight between them. */
+  readonly scribe?: readonly ScribePoint[];
   /** Of a hipped cap: thickness left at the rim, and degrees that its four slopes rise. */
   readonly hip?: { readonly edge: Ticks; readonly slope: number };
 }
 
+/** How wide a scribed board is at a distance from its first end. Whole ticks, rounded down. */
+export interface ScribePoint {
+  readonly at: Ticks;
+  readonly width: Ticks;
+}
+
 /**
- * A convex solid. A straight piece has eight corners: corners 0 to 3 are one end, 4 to 7 the other, in the same order,
+ * A convex solid, or one of several convex parts. A straight piece has eight corners: corners 0 to 3 are one end, 4 to 7 the other, in the same order,
  * so that edges 0-4, 1-5, 2-6 and 3-7 run along the grain; 0-1 is the width and 0-3 the thickness.
  * A hipped cap has twelve, in rings of four from below: its underside, its rim, and its ridge or point, where
- * corners coincide.
+ * corners coincide. A scribed board has rings of four from its first end to its second, one at each bend of its
+ * edge; `parts` are the straight pieces between them, each with eight corners.
  */
 export interface Solid {
   readonly vertices: readonly Vec3[];
+  /** Missing where it is convex as a whole. */
+  readonly parts?: readonly Solid[];
 }
 
 /** One physical piece. `cut` and `solid` are made together (see `makePiece`), so they cannot disagree. */

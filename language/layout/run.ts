@@ -4,6 +4,7 @@ import { bayProblems, liesOnPosts, planBay } from './bay-panel.ts';
 import { dressPosts } from './dress-posts.ts';
 import { faceSlats } from './face-slats.ts';
 import { fillBays, type Infills } from './fill-bays.ts';
+import { fillersOf } from './fillers.ts';
 import { type Stand, standsOf } from './follow-ground.ts';
 import { planLeaves } from './gate-leaves.ts';
 import { groundProblems } from './ground-problems.ts';
@@ -22,6 +23,7 @@ import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { rackingOf, rackProblems } from './racks.ts';
 import { standingRun } from './standing-run.ts';
 import { stiffAlong, stiffen } from './stiffeners.ts';
+import { wallsOf } from './walls.ts';
 
 /**
  * Lays out one run: posts and bays first, then what fills them, then posts as long as that needs. Pure; the
@@ -58,10 +60,13 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
   );
   const upright = postPieces(spec, posts);
   const dressing = dressPosts(spec, posts, placed.bays, content.reach);
+  const walls = wallsOf(stated);
+  const fillers = fillersOf(spec, walls, placed.posts, placed.bays, content);
   const covers = coverPosts(spec, placed.posts, content.pieces);
   return {
     ...bare(spec, hash, joints),
     ...planOf(given, joints),
+    walls,
     sound: true,
     posts: placed.posts.map(({ mark }) => mark),
     bays: placed.bays.map(({ bay }) => bay),
@@ -81,7 +86,7 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
       ...dressing.problems,
       ...covers.problems,
     ],
-    pieces: [...upright, ...dressing.pieces, ...content.pieces, ...covers.pieces],
+    pieces: [...upright, ...dressing.pieces, ...fillers, ...content.pieces, ...covers.pieces],
     borrowed: joints.start ? [borrowedPost(spec, joints.start)] : [],
   };
 }
@@ -212,6 +217,7 @@ function bare(spec: RunSpec, hash: string, joints: Joints): RunLayout {
     postTop: ground,
     embed: embedOf(spec, 0),
     groundLine: groundLine(spec),
+    walls: wallsOf(spec),
     reach: new Map(),
     edges: new Map(),
     courses: new Map(),

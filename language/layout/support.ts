@@ -1,4 +1,4 @@
-import { type Body, bodyOf, cross, dot, type Face, facesOf, minus, unit } from './convex.ts';
+import { type Body, bodyOf, convexParts, cross, dot, type Face, facesOf, minus, unit } from './convex.ts';
 import type { RunLayout } from './layout.ts';
 import { leafNames } from './leaf-pair.ts';
 import type { Piece, Solid, Vec3 } from './piece.ts';
@@ -42,7 +42,16 @@ export function findUnsupported({
  * `tolerance` ticks.
  */
 export function contactArea(a: Solid, b: Solid, tolerance: number): number {
-  const [bodyA, bodyB] = [bodyOf(a), bodyOf(b)];
+  const others = convexParts(b).map(bodyOf);
+  return convexParts(a)
+    .map(bodyOf)
+    .reduce(
+      (sum, one) => sum + others.reduce((all, other) => all + areaBetween(one, other, tolerance), 0),
+      0,
+    );
+}
+
+function areaBetween(bodyA: Body, bodyB: Body, tolerance: number): number {
   if (apart(bodyA, bodyB, tolerance)) return 0;
   const others = facesOf(bodyB);
   let area = 0;

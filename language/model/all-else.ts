@@ -7,6 +7,9 @@ const OWN: ReadonlySet<string> = new Set([
   'PlacedStatement',
   'AfterStatement',
   'CornerStatement',
+  'BeginsAtWall',
+  'EndsAtWall',
+  'ScribedFiller',
   'NoHole',
   'AllElse',
 ]);

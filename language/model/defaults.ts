@@ -24,6 +24,8 @@ export const DEFAULT_LENGTHS = {
   tops: habit(0, 0, 'posts end level with the highest slat'),
   hingeGap: habit(inches(1 / 4), mm(6), 'beside the hinges of a gate'),
   latchGap: habit(inches(1 / 2), mm(12), 'beside the latch of a gate'),
+  wallGap: habit(inches(1 + 1 / 2), mm(40), 'between an end post and a wall, so that both stay dry'),
+  filler: habit(inches(1 / 2), mm(12), 'least width of a scribed filler'),
   spacing: habit(feet(6), mm(1_800), 'at most, clear between posts'),
 } as const;
 

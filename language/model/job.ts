@@ -11,6 +11,7 @@ import type { HandStock, Quote } from './job-quote.ts';
 import type { DigTicket, PropertyLine, SightTriangle, Site } from './job-site.ts';
 import type { DeckSpec, GroundLevel, HoleSpec, NoHole, Placement, PostSpacing, Slope } from './job-stand.ts';
 import type { CapStock, CollarSpec, FlatStock, PostStock, StiffenerSpec, Stock } from './job-stock.ts';
+import type { FillerSpec, WallsSpec } from './job-walls.ts';
 
 export type * from './job-decisions.ts';
 export type * from './job-gate.ts';
@@ -23,6 +24,7 @@ export type * from './job-quote.ts';
 export type * from './job-site.ts';
 export type * from './job-stand.ts';
 export type * from './job-stock.ts';
+export type * from './job-walls.ts';
 
 /** Everything needed to lay out one run, and nothing else: the unit of remembering. */
 export interface RunSpec {
@@ -68,6 +70,9 @@ export interface RunSpec {
   readonly infill: InfillSpec;
   readonly gates: readonly GateSpec[];
   readonly placement?: Placement;
+  /** Walls of a house past its end posts, where it begins or ends at one. */
+  readonly walls?: WallsSpec;
+  readonly filler?: FillerSpec;
   /** The run of the same file whose slat lines it goes on with. */
   readonly linesAs?: Sourced<string>;
   /** The deck it stands on: `ground` is its surface then, and `embed` how far posts go down from that. */

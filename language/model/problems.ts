@@ -118,6 +118,12 @@ export interface ProblemArgs {
     readonly other: string;
     readonly reason: 'other-file' | 'taken' | 'both' | 'alone' | 'angle' | 'sides' | 'bearing';
   };
+  /** What is said of the walls a run meets does not go together; `other` is the run after it, or empty. */
+  readonly 'wall-unclear': {
+    readonly run: string;
+    readonly other: string;
+    readonly reason: 'comes-after' | 'followed' | 'one-wall' | 'no-room' | 'no-wall' | 'same-height';
+  };
 }
 
 export type ProblemCode = keyof ProblemArgs;

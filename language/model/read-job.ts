@@ -21,6 +21,7 @@ import { type RunSurroundings, readRun, tellGateRun } from './read-run.ts';
 import { readSite } from './read-site.ts';
 import { readStock } from './read-stock.ts';
 import { readViews } from './read-views.ts';
+import { withoutJoinedWalls } from './read-walls.ts';
 import { follow, type JobContext, makeReader, originOf, type Reader, tell } from './reader.ts';
 import { NO_BINDINGS } from './resolve-parameter.ts';
 import { untangled } from './untangle-placements.ts';
@@ -136,5 +137,5 @@ function readRuns(
     const spec = readRun(reader, run, gates.get(run) ?? [], site);
     return 'broken' in spec ? spec : withMeasured(reader, spec, measured.get(run));
   });
-  return withoutLineCircles(reader, untangled(reader, read));
+  return withoutLineCircles(reader, withoutJoinedWalls(reader, untangled(reader, read)));
 }

@@ -21,6 +21,7 @@ import { readPlacement } from './read-placement.ts';
 import { readGuards } from './read-rules.ts';
 import { readGroundKind } from './read-site.ts';
 import { bayEstimate, hasSaneBays, readSpacing } from './read-spacing.ts';
+import { readWalls } from './read-walls.ts';
 import { assumed, assumedLength, originOf, type Reader, tell } from './reader.ts';
 import { hasSaneSlats } from './sane-slats.ts';
 import { usePost } from './use-stock.ts';
@@ -83,9 +84,10 @@ function readOwn(
   fill: ReadFill | undefined,
   site: RunSurroundings,
 ): GatelessRun | undefined {
-  const length = pick('RunLength')
+  const stated = pick('RunLength')
     ? readLength(reader, pick('RunLength')?.value, { what: 'length' })
     : tellMissing(reader, node, 'length');
+  const { length, ...walls } = readWalls(reader, node, pick, stated);
   const posts = pick('PostsStatement') ?? tellMissing(reader, node, 'posts');
   const post = posts && usePost(reader, posts.stock, { node: posts, property: 'stock', place: 'posts' });
   const spacing = posts && readSpacing(reader, node, posts);
@@ -132,6 +134,7 @@ function readOwn(
     ...readDressing(reader, pick, infill),
     ...readJoints(reader, pick, infill, site.trim),
     ...readPlacement(reader, node, pick),
+    ...walls,
     ...readLinesAs(reader, pick),
     ...readNoHoles(reader, node),
     ...readGuards(reader, pick),

@@ -233,6 +233,7 @@ export function runByHand(hand: HandRun): RunLayout {
     posts,
     bays,
     postMoves: [],
+    walls: [],
     leans: new Map(),
     groundLine: [
       { x: 0, z: ground },

@@ -18,6 +18,6 @@ export {
   sceneOf,
 } from './scene.ts';
 export { type Sight, shadowOf, sightOn } from './shadow.ts';
-export { type PlaceSight, sightOf } from './sight.ts';
+export { type PlaceSight, sightOf, wallsBefore } from './sight.ts';
 export type { Way } from './ways.ts';
 export { type WorstSight, worstSight } from './worst-sight.ts';

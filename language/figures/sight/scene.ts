@@ -1,12 +1,15 @@
 import type { Solid, Vec3 } from '../../layout/index.ts';
-import { type Frame, type Layout, type RunLayout, toPlan } from '../../layout/index.ts';
+import { type Frame, type Layout, movedSolid, type RunLayout, toPlan } from '../../layout/index.ts';
 import { levelAt, type Place, type Spot, type Viewer } from '../../model/index.ts';
+import { type SceneWall, sceneWalls } from './scene-walls.ts';
 
 /** A run where it stands, with its solids in plan coordinates: east and north of the datum point, and up, in ticks. */
 export interface PlacedRun {
   readonly run: RunLayout;
   readonly frame: Frame;
   readonly solids: readonly Solid[];
+  /** The walls it begins and ends at. */
+  readonly walls: readonly SceneWall[];
 }
 
 /** Runs whose places to one another are known, that a viewer and a place stand beside. */
@@ -45,8 +48,8 @@ const placed = new WeakMap<RunLayout, PlacedRun>();
 export function placedRun(run: RunLayout, frame: Frame): PlacedRun {
   const held = placed.get(run);
   if (held && sameFrame(held.frame, frame)) return held;
-  const solids = run.pieces.map(({ solid }) => ({ vertices: solid.vertices.map((at) => inPlan(frame, at)) }));
-  const made = { run, frame, solids };
+  const solids = run.pieces.map(({ solid }) => movedSolid(solid, (at) => inPlan(frame, at)));
+  const made = { run, frame, solids, walls: sceneWalls(run, frame) };
   placed.set(run, made);
   return made;
 }

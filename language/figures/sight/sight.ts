@@ -1,6 +1,7 @@
-import type { Solid, Vec3 } from '../../layout/index.ts';
+import { convexParts, type Solid, type Vec3 } from '../../layout/index.ts';
 import { coveredArea, type Polygon } from './covered-area.ts';
 import type { PlaceArea, Scene } from './scene.ts';
+import type { SceneWall } from './scene-walls.ts';
 import { shadowOf, sightOn } from './shadow.ts';
 import { gatewaysOf, type Way } from './ways.ts';
 
@@ -18,7 +19,7 @@ const NOTHING = { gates: 0, through: 0, over: 0, under: 0, past: 0 };
  * Share of a place that is seen from an eye: its area less what the pieces cover of it as seen from there, by
  * central projection of each piece's solid onto the place's plane and the exact area of their union. A line of
  * sight that meets gates of one run and the top of another counts as the first of gates, through, over, under.
- * The ground at the runs hides too; the viewer's own floor and the ground elsewhere do not.
+ * The ground at the runs hides too, and so do the walls they begin and end at; the viewer's own floor and the ground elsewhere do not.
  */
 export function sightOf(scene: Scene, area: PlaceArea, eye: Vec3): PlaceSight {
   const hiding = shadows(scene, area, eye);
@@ -56,11 +57,22 @@ function shadows(scene: Scene, { plane, window }: PlaceArea, eye: Vec3) {
   const sight = sightOn(plane, eye);
   if (sight.distance <= 0) return undefined;
   const shadow = (solids: readonly Solid[]): Polygon[] =>
-    solids.flatMap((solid) => {
+    solids.flatMap(convexParts).flatMap((solid) => {
       const polygon = shadowOf(solid, sight);
       return meets(polygon, window) ? [polygon] : [];
     });
-  return { pieces: scene.runs.flatMap(({ solids }) => shadow(solids)), shadow };
+  return {
+    pieces: scene.runs.flatMap(({ solids, walls }) => [
+      ...shadow(solids),
+      ...shadow(wallsBefore(walls, eye)),
+    ]),
+    shadow,
+  };
+}
+
+/** Of an eye past a wall no one knows where its window is: that wall is left out, so that no more is said to be hidden. */
+export function wallsBefore(walls: readonly SceneWall[], eye: Vec3): readonly Solid[] {
+  return walls.filter((wall) => !wall.past(eye)).flatMap(({ solids }) => solids);
 }
 
 function meets(polygon: Polygon, [x0, y0, x1, y1]: PlaceArea['window']): boolean {

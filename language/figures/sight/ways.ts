@@ -1,6 +1,8 @@
 import { bottomEdge, heightAt, type Incline, type Solid, topEdge, type Vec3 } from '../../layout/index.ts';
 import { type GroundPoint, levelAt } from '../../model/index.ts';
+import { FAR } from './far.ts';
 import { inPlan, type PlacedRun } from './scene.ts';
+import type { SceneWall } from './scene-walls.ts';
 
 /** How a line of sight gets past a run. */
 export type Way = 'gates' | 'through' | 'over' | 'under' | 'past';
@@ -14,24 +16,20 @@ export interface Gateways {
   readonly ground: readonly Solid[];
 }
 
-/** As good as without end: 100 m. */
-const FAR = 8e8;
-
 /** The plane of the posts of each run, cut into what lies over, in, and under each bay, and the ground below. */
 export function gatewaysOf(runs: readonly PlacedRun[]): Gateways {
   const found = { gates: [] as Solid[], through: [] as Solid[], over: [] as Solid[], under: [] as Solid[] };
   const ground: Solid[] = [];
   for (const placed of runs) {
     const { run } = placed;
-    const end = run.spec.length.value;
     for (const [index, bay] of run.bays.entries()) {
       const low = bottomEdge(run, bay.number) ?? { at: 0, z: run.bottom, rise: 0 };
       const high = topEdge(run, bay.number) ?? { at: 0, z: run.top, rise: 0 };
       const before = run.bays[index - 1];
       const after = run.bays[index + 1];
       // From middle of post to middle of post, so that bays lie side by side.
-      const from = before ? (before.to + bay.from) / 2 : 0;
-      const to = after ? (bay.to + after.from) / 2 : end;
+      const from = before ? (before.to + bay.from) / 2 : endOf(placed, 'start');
+      const to = after ? (bay.to + after.from) / 2 : endOf(placed, 'end');
       const ends = (line: Incline, a: number, b: number): Ends => [heightAt(line, a), heightAt(line, b)];
       const tops = ends(high, from, to);
       const panel = panelOf(placed, [from, to], ends(low, from, to), tops);
@@ -45,6 +43,12 @@ export function gatewaysOf(runs: readonly PlacedRun[]): Gateways {
     }
   }
   return { ...found, ground };
+}
+
+/** Where a run ends for one who looks: at its end post, or at the wall past that. */
+function endOf({ run, walls }: PlacedRun, at: SceneWall['side']): number {
+  const wall = walls.find(({ side }) => side === at);
+  return wall?.farthest ?? (at === 'start' ? 0 : run.spec.length.value);
 }
 
 /** Between two stations, cut where the ground breaks. */
