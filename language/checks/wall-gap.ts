@@ -1,4 +1,4 @@
-import { type WallGap, wallGaps } from '../figures/index.ts';
+import { LEAST_OPEN_GAP, type WallGap, wallGaps } from '../figures/index.ts';
 import type { Job } from '../model/index.ts';
 import { ceilToStep, floorToStep, formatLength, inches, mm, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
@@ -18,8 +18,7 @@ export const wallGapSmall: LimitedRunCheck = {
     basis: BASIS,
     threshold: {
       is: 'length',
-      imperial: inches(1),
-      metric: mm(25),
+      ...LEAST_OPEN_GAP,
       says: 'least open gap between an end post and a wall',
     },
     message: (a) =>

@@ -13,12 +13,17 @@ export function stackedOutline(polygons: readonly (readonly number[])[]): readon
       const y = crossing(one, other);
       if (y !== undefined) heights.add(y);
     }
-  const sides = [...heights]
-    .sort((a, b) => a - b)
-    .flatMap((y) => {
-      const xs = edges.filter(({ y0, y1 }) => y0 <= y && y <= y1).flatMap((edge) => endsAt(edge, y));
-      return xs.length > 0 ? [{ y, left: Math.min(...xs), right: Math.max(...xs) }] : [];
+  const sorted = [...heights].sort((a, b) => a - b);
+  // Between two heights no edge begins, ends or crosses another; where a part ends, its edge may jump.
+  const sides = sorted.slice(1).flatMap((to, i) => {
+    const from = sorted[i] ?? to;
+    const active = edges.filter(({ y0, y1 }) => y0 <= from && y1 >= to && y0 < y1);
+    if (active.length === 0) return [];
+    return [from, to].map((y) => {
+      const xs = active.map((edge) => stationAt(edge, y));
+      return { y, left: Math.min(...xs), right: Math.max(...xs) };
     });
+  });
   return [
     ...sides.flatMap(({ y, right }) => [right, y]),
     ...sides.toReversed().flatMap(({ y, left }) => [left, y]),
@@ -41,15 +46,14 @@ function edgesOf(polygon: readonly number[]): readonly Edge[] {
   });
 }
 
-/** Where an edge is at a height; both ends of a level one. */
-function endsAt({ x0, y0, x1, y1 }: Edge, y: number): readonly number[] {
-  return y0 === y1 ? [x0, x1] : [x0 + ((x1 - x0) * (y - y0)) / (y1 - y0)];
+function stationAt({ x0, y0, x1, y1 }: Edge, y: number): number {
+  return x0 + ((x1 - x0) * (y - y0)) / (y1 - y0);
 }
 
 function crossing(a: Edge, b: Edge): number | undefined {
   const [low, high] = [Math.max(a.y0, b.y0), Math.min(a.y1, b.y1)];
   if (low >= high) return undefined;
-  const apart = (y: number) => (endsAt(a, y)[0] ?? 0) - (endsAt(b, y)[0] ?? 0);
+  const apart = (y: number) => stationAt(a, y) - stationAt(b, y);
   const [first, last] = [apart(low), apart(high)];
   return first * last < 0 ? low + ((high - low) * first) / (first - last) : undefined;
 }

@@ -1,5 +1,5 @@
 import type { Piece, RunLayout } from '../layout/index.ts';
-import { floorToStep, type Measure, type Ticks } from '../units/index.ts';
+import { ceilToStep, floorToStep, type Measure, type Ticks } from '../units/index.ts';
 import { dimensionText } from './dimension-text.ts';
 import type { Part } from './part.ts';
 import { hundredth } from './path-text.ts';
@@ -19,7 +19,10 @@ export interface Taper {
   readonly columns: readonly { readonly up: string; readonly wide: string }[];
 }
 
-/** The taper of a scribed board; undefined for any other piece. Widths are rounded down to marks of the tape. */
+/**
+ * The taper of a scribed board; undefined for any other piece. Widths are rounded down to marks of the tape, and that
+ * of the blank up, for it is scribed after it is ripped.
+ */
 export function taperOf({ label, key, cut }: Piece, measure: Measure): Taper | undefined {
   if (!cut.scribe) return undefined;
   const shown = (ticks: Ticks) => dimensionText(floorToStep(ticks, measure.step), measure);
@@ -27,10 +30,15 @@ export function taperOf({ label, key, cut }: Piece, measure: Measure): Taper | u
   const widths = cut.scribe.map(({ width }) => width);
   return {
     title:
-      `${label}: ${cut.stock} ripped to ${shown(cut.width)}, ${dimensionText(cut.longPoint, measure)} long, ` +
+      `${label}: ${cut.stock} ripped to ${dimensionText(ceilToStep(cut.width, measure.step), measure)}, ${dimensionText(cut.longPoint, measure)} long, ` +
       `${edge} edge scribed to the wall, narrowest ${shown(Math.min(...widths))}`,
     columns: cut.scribe.map(({ at, width }) => ({ up: dimensionText(at, measure), wide: shown(width) })),
   };
+}
+
+/** A taper in one line, empty where there is none: `0" 1-7/16", 1' 8" 1-1/4"`, each from its foot and wide. */
+export function taperLine(taper: Taper | undefined): string {
+  return taper?.columns.map(({ up, wide }) => `${up} ${wide}`).join(', ') ?? '';
 }
 
 /** The tapers of a run's fillers as tables, from `y` down, no wider than from `x0` to `x1` where a column allows. */

@@ -24,7 +24,7 @@ export { cutSlats, type Recut, recutOf } from './recut.ts';
 export { seeThrough } from './see-through.ts';
 export * from './sight/index.ts';
 export { highestInSwing, type Swing, swingOf } from './swing-ground.ts';
-export { type GapAt, openBesideWall, type WallGap, wallGaps } from './wall-gaps.ts';
+export { type GapAt, LEAST_OPEN_GAP, openBesideWall, type WallGap, wallGaps } from './wall-gaps.ts';
 export { keepsWithin, type Working, type WorkingInput, type WorkingStep } from './working.ts';
 export { workingLines } from './working-lines.ts';
 export * from './workings/index.ts';

@@ -1,5 +1,5 @@
 import { bendsOf, type Piece, type RunLayout, type WallFace, wallAt } from '../layout/index.ts';
-import type { Ticks } from '../units/index.ts';
+import { inches, mm, type Ticks } from '../units/index.ts';
 
 /** How far something is from a wall at a height from the datum; less than nothing where it is in the wall. */
 export interface GapAt {
@@ -23,6 +23,9 @@ export interface WallGap {
   /** Where there is one. */
   readonly filler?: Piece;
 }
+
+/** An open gap this narrow keeps post and cladding wet (common practice). */
+export const LEAST_OPEN_GAP = { imperial: inches(1), metric: mm(25) };
 
 const remembered = new WeakMap<RunLayout, readonly WallGap[]>();
 
@@ -83,13 +86,13 @@ function gapsOver(
   const bends = [...bendsOf(face), ...corners].filter((z) => z > low && z < high);
   const heights = [...new Set([low, ...bends, high])].sort((a, b) => a - b);
   return heights.flatMap((z): GapAt[] => {
-    const reached = reachAt(vertices, z, face.inward);
+    const reached = nearestAt(vertices, z, face.inward);
     return reached === undefined ? [] : [{ z, gap: face.inward * (reached - wallAt(face, z)) }];
   });
 }
 
 /** The station nearest to the wall that a convex piece reaches at a height. */
-function reachAt(
+function nearestAt(
   vertices: Piece['solid']['vertices'],
   z: number,
   inward: WallFace['inward'],

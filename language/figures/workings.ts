@@ -10,6 +10,7 @@ import {
   postBendings,
   privacy,
   slatFigures,
+  wallWorkings,
   windOn,
   worstDeckPost,
 } from './workings/index.ts';
@@ -34,6 +35,7 @@ const RUN_CALCULATIONS: readonly RunCalculation[] = [
   (run, job) => workingIn(embedment(run, job)),
   (run, job) => workingIn(holesOf(run, job)),
   (run) => asBuiltGaps(run),
+  wallWorkings,
   (run, job) => gateFigures(run, job).flatMap(({ workings }) => workings),
 ];
 

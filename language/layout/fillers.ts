@@ -124,6 +124,6 @@ function scribeOf(
     if (!a || !b) return 0;
     return a.width + ((b.width - a.width) * (at - a.at)) / (b.at - a.at);
   };
-  const between = points.filter(({ at }) => at > 1 && at < length - 1);
+  const between = points.filter(({ at }) => at > 1e-3 && at < length - 1e-3);
   return [{ at: 0, width: widthAt(0) }, ...between, { at: length, width: widthAt(length) }];
 }

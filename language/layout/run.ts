@@ -60,7 +60,7 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
   );
   const upright = postPieces(spec, posts);
   const dressing = dressPosts(spec, posts, placed.bays, content.reach);
-  const walls = wallsOf(stated);
+  const walls = wallsOf(given);
   const fillers = fillersOf(spec, walls, placed.posts, placed.bays, content);
   const covers = coverPosts(spec, placed.posts, content.pieces);
   return {

@@ -32,6 +32,8 @@ export interface Item {
 const MORE_SCREWS = 0.1;
 /** A slat as narrow as this is held by one screw at a crossing, a wider one by two (common practice). */
 const ONE_SCREW = { imperial: inches(2), metric: mm(50) };
+/** A filler is screwed at a slant this often, no farther apart (common practice). */
+const FILLER_SCREWS = { imperial: inches(18), metric: mm(450) };
 /** Of one coat, smooth wood (common practice: 175 to 250 sq ft a gallon; 4 to 6 m² a liter). */
 const COVERAGE = { imperial: 200, metric: 5 };
 
@@ -50,12 +52,17 @@ export function hardwareOf(layout: Layout, job: Job): readonly Item[] {
   ].filter(({ net }) => net > 0);
 }
 
-/** Screws where slats lie on what holds them: at each crossing by the slat's width, as long as thrice its thickness. */
+/** Screws where slats lie on what holds them, at each crossing by the slat's width, and along fillers; as long as thrice the thickness. */
 function screws(runs: readonly RunLayout[], job: Job, metric: boolean): readonly Item[] {
   const byLength = new Map<Ticks, number>();
+  const fillers = runs.some(({ pieces }) => pieces.some(({ role }) => role === 'filler'));
   for (const run of runs) {
     const byKey = new Map(run.pieces.map((piece) => [piece.key, piece]));
     for (const slat of run.pieces) {
+      if (slat.role === 'filler') {
+        const length = job.screws?.value ?? screwLength(slat.cut.thickness, metric);
+        byLength.set(length, (byLength.get(length) ?? 0) + fillerScrews(slat, metric));
+      }
       if (slat.role !== 'slat' && slat.role !== 'trim') continue;
       const each = slat.cut.width <= (metric ? ONE_SCREW.metric : ONE_SCREW.imperial) ? 1 : 2;
       // Held between two cleats it is screwed through one of them.
@@ -74,8 +81,13 @@ function screws(runs: readonly RunLayout[], job: Job, metric: boolean): readonly
       net,
       count: Math.ceil(net * (1 + MORE_SCREWS)),
       unit: '',
-      rule: 'one a crossing for slats up to 2" (50 mm), two for wider, and a tenth more; as long as stated, else as three thicknesses of the slat',
+      rule: `one a crossing for slats up to 2" (50 mm), two for wider${fillers ? ', every 18" (450 mm) at a slant through a filler' : ''}, and a tenth more; as long as stated, else as three thicknesses of the slat`,
     }));
+}
+
+/** At both ends and between them, into the post it stands against. */
+function fillerScrews({ cut }: Piece, metric: boolean): number {
+  return 1 + Math.max(1, Math.ceil(cut.longPoint / (metric ? FILLER_SCREWS.metric : FILLER_SCREWS.imperial)));
 }
 
 /** Twice the thickness goes into what holds it; up to the next quarter of an inch, or 5 mm. */
@@ -157,7 +169,17 @@ function sealer(layout: Layout, job: Job): readonly Item[] {
 export function coatedOf({ role, cut }: Piece, { embed }: Pick<RunLayout, 'embed'>): number {
   if (role === 'cap') return 0;
   const length = role === 'post' ? Math.max(0, cut.longPoint - embed.value) : cut.longPoint;
-  return toInches(length) * 2 * toInches(cut.width + cut.thickness);
+  return toInches(length) * 2 * toInches(meanWidth(cut) + cut.thickness);
+}
+
+/** Of a scribed board as wide as it is all along together. */
+function meanWidth({ width, longPoint, scribe }: Piece['cut']): number {
+  if (!scribe || longPoint === 0) return width;
+  const area = scribe.reduce((sum, to, i) => {
+    const from = scribe[i - 1];
+    return from ? sum + ((to.at - from.at) * (to.width + from.width)) / 2 : sum;
+  }, 0);
+  return area / longPoint;
 }
 
 /** All faces and edges of every piece of wood above ground, once; posts without their feet. */

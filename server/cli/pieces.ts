@@ -1,6 +1,14 @@
+import { taperLine, taperOf } from '../../language/drawing/index.ts';
 import { cutSlats } from '../../language/figures/index.ts';
 import type { Piece, RunLayout, Vec3 } from '../../language/layout/index.ts';
-import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
+import {
+  ceilToStep,
+  formatDegrees,
+  formatLength,
+  type Measure,
+  type Ticks,
+  toMm,
+} from '../../language/units/index.ts';
 import { asCsv } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
 import { tellBrokenRuns } from './broken-runs.ts';
@@ -72,6 +80,7 @@ function asJson({ piece, state, planned }: Planned & { readonly piece: Piece }) 
     state,
     planned: planned === undefined ? null : millimeters(planned),
     ends: cut.ends.map(({ miter, bevel }) => ({ miter: angle(miter), bevel: angle(bevel) })),
+    scribe: cut.scribe?.map(({ at, width }) => ({ at: millimeters(at), width: millimeters(width) })) ?? null,
     key: piece.key,
     bounds: bounds(solid.vertices),
     vertices: solid.vertices.map(point),
@@ -106,9 +115,11 @@ const HEADINGS = [
   'end 1',
   'end 2',
   'key',
+  'taper',
 ];
 
-function cells({ label, run, gate, bay, until, course, role, cut, key }: Piece, measure: Measure): string[] {
+function cells(piece: Piece, measure: Measure): string[] {
+  const { label, run, gate, bay, until, course, role, cut, key } = piece;
   const length = (ticks: Ticks) => formatLength(ticks, measure);
   const [first, second] = cut.ends;
   return [
@@ -119,13 +130,14 @@ function cells({ label, run, gate, bay, until, course, role, cut, key }: Piece, 
     course === undefined ? '' : String(course),
     role,
     cut.stock,
-    length(cut.width),
+    length(cut.scribe ? ceilToStep(cut.width, measure.step) : cut.width),
     length(cut.thickness),
     length(cut.longPoint),
     length(cut.shortPoint),
     endOf(first),
     endOf(second),
     key,
+    taperLine(taperOf(piece, measure)),
   ];
 }
 

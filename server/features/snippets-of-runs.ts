@@ -76,7 +76,37 @@ export const RUNS_SNIPPETS: StatementSnippets = {
   PoolStatement: [one('pool', 'pool [behind|in front]', "the run is part of a pool's barrier")],
   HoleStatement: [one('hole', 'hole [12"~300 mm] diameter, gravel [6"~150 mm]', 'what each post stands in')],
   SeenFrom: [one('seen from', 'seen from [garden]', 'the side its front looks to')],
-  RunLength: [one('length', "length [24'~7.2 m] over posts", 'outside to outside of the end posts')],
+  RunLength: [
+    one('length', "length [24'~7.2 m] over posts", 'outside to outside of the end posts'),
+    one('length between walls', "length [24'~7.2 m] between walls", 'from wall to wall, with both gaps'),
+  ],
+  BeginsAtWall: [
+    one(
+      'begins at wall',
+      'begins at wall, [1-1/2"~40 mm] off',
+      'a wall past the first post, and how far off it; `toward` the run and `away` from it say how it strays from plumb',
+    ),
+    one(
+      'begins at wall, leans',
+      `begins at wall, [1-1/2"~40 mm] off, leans [toward|away] [1/2"~12 mm] in [6'~1.8 m]`,
+      'a wall past the first post that is out of plumb',
+    ),
+  ],
+  EndsAtWall: [
+    one('ends at wall', 'ends at wall, [1-1/2"~40 mm] off', 'a wall past the last post, and how far off it'),
+    one(
+      'ends at wall, measured',
+      `ends at wall, [1-1/2"~40 mm] off, at [0'~0 m] toward [0"~0 mm], at [3'~900 mm] toward [1/4"~6 mm], at [6'~1.8 m] away [1/8"~3 mm]`,
+      'a wall past the last post, measured from a plumb line at heights above the ground there',
+    ),
+  ],
+  ScribedFiller: [
+    one(
+      'scribed filler',
+      'scribed filler [board], at least [1/2"~12 mm]',
+      'an upright board from the end post to the wall, cut to its line; no narrower than that',
+    ),
+  ],
   PostsStatement: [
     one('posts, at most', "posts [post], at most [6'~1.8 m] clear", 'fewest equal bays within a limit'),
     one('posts, bays', 'posts [post], [4] bays', 'a number of equal bays'),

@@ -9,4 +9,5 @@ export { type Movement, movements } from './movement.ts';
 export { type PostBending, postBendings } from './posts.ts';
 export { privacy } from './privacy.ts';
 export { largestSpan, type SlatFigures, slatFigures, WAVY } from './slats.ts';
+export { wallWorkings } from './walls.ts';
 export { solidityOf, type WindLoad, windOn } from './wind-on.ts';

@@ -18,7 +18,7 @@ export interface PostLoad {
   readonly mark: PostMark;
   readonly stock: PostStock;
   readonly gate?: string;
-  /** The face it carries: half of each bay beside it, and itself. */
+  /** The face it carries: half of each bay beside it, itself, and a filler at a wall. */
   readonly tributary: Ticks;
   readonly faceHeight: Ticks;
   /** From the datum: top of the face it carries, and the ground where it stands. */
@@ -39,7 +39,7 @@ function workOutLoads(run: RunLayout, job: Job): readonly PostLoad[] {
     const beside = run.bays.filter((bay) => bay.to === mark.from || bay.from === mark.to);
     const stock = stockOf(run, mark);
     const half = beside.reduce((sum, bay) => sum + bay.clear / 2, 0);
-    const tributary = Math.round(half + (mark.to - mark.from));
+    const tributary = Math.round(half + (mark.to - mark.from)) + fillerBeside(run, mark);
     // Of a bay that slopes, where it meets the post.
     const reaches = beside.map(({ number, to }): readonly [Ticks, Ticks] => {
       const { bottom: low, top: high } = run.edges.get(number) ?? {};
@@ -67,6 +67,10 @@ function workOutLoads(run: RunLayout, job: Job): readonly PostLoad[] {
     };
   });
 }
+
+/** A filler between the post and a wall hangs on the post alone. */
+const fillerBeside = ({ pieces }: RunLayout, { key }: PostMark): Ticks =>
+  pieces.find(({ role, supports }) => role === 'filler' && supports.includes(key))?.cut.width ?? 0;
 
 /** The ground a post stands in at a station: under a deck, that below it. */
 export function footingLevel({ spec: { deck }, groundLine }: RunLayout, station: Ticks): number {

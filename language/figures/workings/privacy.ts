@@ -42,6 +42,7 @@ function ofPair(
   if (look === undefined || look === 'apart') return undefined;
   const { scene, area, sight } = look;
   const top = sight.ways.over > 0 ? neededTop(scene, area, sight.eye) : undefined;
+  const walls = scene.runs.flatMap((run) => run.walls);
   const [x0, z0, x1, z1] = area.window;
   return {
     code: 'privacy',
@@ -67,9 +68,17 @@ function ofPair(
         }
       : {}),
     basis: [PROJECTION],
-    notes: ['Trees, walls and what else stands there are not known; the ground beside the runs hides too.'],
+    notes: [
+      'Trees, walls and what else stands there are not known; the ground beside the runs hides too.',
+      ...(walls.length > 0 ? [wallNote(walls.some((wall) => wall.past(sight.eye)))] : []),
+    ],
   };
 }
+
+const wallNote = (inHouse: boolean): string =>
+  inHouse
+    ? 'The eye is past a wall that a run meets; no one knows where its window is, so that wall hides nothing.'
+    : 'Walls that runs begin or end at hide what is past them; they are taken to go on both ways and up.';
 
 function stretchSteps({ to }: Viewer, { along }: WorstSight): readonly WorkingStep[] {
   return to ? [step('worst spot, of the way walked', amount(100 * along, '%'))] : [];
