@@ -43,7 +43,7 @@ export function chainLabels(prefix: string, chain: Chain, line: number): Label[]
     const turn = chain.side === 'top' ? 0 : 90;
     const inline = { ...common, anchor: 'middle', turn, shift: [0, ON_LINE], roomFor: 'length' } as const;
     if (chain.kind === 'slats') return inline;
-    return { ...inline, led: ledFrom(at, i) };
+    return { ...inline, led: chain.lean ? leaning(chain.lean) : ledFrom(at, i) };
   });
 }
 
@@ -68,12 +68,15 @@ function ledFrom(at: readonly number[], i: number): NonNullable<Label['led']> {
   const length = (j: number) => (at[j + 1] ?? Number.NaN) - (at[j] ?? Number.NaN);
   if (last > 0 && (i === 0 || i === last)) {
     const inward = length(i === 0 ? 1 : last - 1) >= length(i);
-    return (i === 0) === inward
-      ? { anchor: 'start', shift: [ASIDE, LED] }
-      : { anchor: 'end', shift: [-ASIDE, LED] };
+    return leaning((i === 0) === inward ? 1 : -1);
   }
   return { anchor: 'middle', shift: [0, LED] };
 }
+
+const leaning = (way: 1 | -1): NonNullable<Label['led']> => ({
+  anchor: way === 1 ? 'start' : 'end',
+  shift: [way * ASIDE, LED],
+});
 
 /** Intervals alike in width rank alike: 0 for the widest things, up to 9. */
 function widthRank(mm: number): number {

@@ -22,6 +22,8 @@ export interface Chain {
   readonly marks: readonly Ticks[];
   /** One for each interval. */
   readonly texts: readonly string[];
+  /** The way along the chain in which texts lean that are led out of it; inward where nothing is said. */
+  readonly lean?: 1 | -1;
 }
 
 /** A chain along the top as it runs seen from behind: the very same values, from the other end of `length`. */
@@ -32,12 +34,13 @@ export function turnedChain(one: Chain, length: Ticks): Chain {
     at: one.at.map((t) => length - t).reverse(),
     marks: [...one.marks].reverse(),
     texts: [...one.texts].reverse(),
+    ...(one.lean ? { lean: one.lean === 1 ? -1 : 1 } : {}),
   };
 }
 
 /** A chain over boundaries in any order; those that fall together count once. `origin` is where the tape starts. */
 export function chain(
-  parts: Pick<Chain, 'key' | 'parent' | 'side' | 'kind'>,
+  parts: Pick<Chain, 'key' | 'parent' | 'side' | 'kind' | 'lean'>,
   boundaries: readonly Ticks[],
   origin: Ticks,
   measure: Measure,

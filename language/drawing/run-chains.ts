@@ -14,14 +14,14 @@ export function dimensionChains(run: RunLayout, measure: Measure, from: 'front' 
   // Where the ground is not level every post is as deep as its own place asks.
   const foot = run.spec.levels ? Infinity : Math.min(run.ground, ...postFeet(run));
   const { ground, bottom, top, postTop } = heightsBeside(run, from);
-  const lengths = (parts: Pick<Chain, 'key' | 'parent' | 'kind'>, at: readonly Ticks[]) =>
+  const lengths = (parts: Pick<Chain, 'key' | 'parent' | 'kind' | 'lean'>, at: readonly Ticks[]) =>
     chain({ ...parts, side: 'top' }, at, 0, measure);
   const heights = (parts: Pick<Chain, 'key' | 'parent' | 'kind' | 'side'>, at: readonly Ticks[]) =>
     chain(parts, at, ground, measure);
   const posts = run.posts.flatMap((post) => [post.from, post.to]).filter((x) => x > 0 && x < length);
   const all = [
     lengths({ key: 'length', kind: 'overall' }, [0, length]),
-    ...wallChains(run).map(({ key, at }) => lengths({ key, kind: 'overall' }, at)),
+    ...wallChains(run).map(({ at, ...parts }) => lengths({ ...parts, kind: 'overall' }, at)),
     lengths({ key: 'posts', kind: 'posts', parent: 'length' }, [0, ...posts, length]),
     ...run.bays.flatMap((bay) => {
       const leaves = run.leaves.filter((leaf) => leaf.bay === bay.number);
@@ -64,8 +64,10 @@ function heightsBeside(
 
 /** From the end posts to the plumb lines of the walls past them, and from wall to wall where there are two. */
 function wallChains({ walls, spec }: RunLayout) {
-  const gaps = walls.map(({ side, plumb }) => ({
+  const gaps = walls.map(({ side, plumb, inward }) => ({
     key: `wall-${side}`,
+    // Into the wall, clear of the lines up to the chains farther out.
+    lean: (inward === 1 ? -1 : 1) as 1 | -1,
     at: [side === 'start' ? 0 : spec.length.value, plumb],
   }));
   const [start, end] = walls;
