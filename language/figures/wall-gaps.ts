@@ -1,4 +1,4 @@
-import { bendsOf, type Piece, type RunLayout, type WallFace, wallAt } from '../layout/index.ts';
+import { bendsOf, type Piece, type RunLayout, reachAt, type WallFace, wallAt } from '../layout/index.ts';
 import { inches, mm, type Ticks } from '../units/index.ts';
 
 /** How far something is from a wall at a height from the datum; less than nothing where it is in the wall. */

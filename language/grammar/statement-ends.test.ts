@@ -29,7 +29,11 @@ it.each([
   ['ends after a comma when a statement begins', 'repeat a,\ngap 1"', 'repeat a , | gap 1"'],
   ['goes on with `end for end` after a comma', 'flip over,\nend for end', 'flip over , end for end'],
   ['but not with `end gap`', 'flip over,\nend gap 1"', 'flip over , | end gap 1"'],
-  ['goes on with a point after a comma', `ground at 0' up 1",\nat 9' down 2"`, `ground at 0' up 1" , at 9' down 2"`],
+  [
+    'goes on with a point after a comma',
+    `ground at 0' up 1",\nat 9' down 2"`,
+    `ground at 0' up 1" , at 9' down 2"`,
+  ],
   ['but not with a spot', `eye 5',\nat 9' along b`, `eye 5' , | at 9' along b`],
   ['is not held by parentheses never closed', 'fill p(a = b\nflip over\n}', 'fill p ( a = b | flip over | }'],
   ['keeps a mark after a comma', 'repeat a,; b', 'repeat a , ; b'],
