@@ -57,7 +57,10 @@ it.each([
     inRun('flip upright top edge to up'),
     '2:28-30 After `to` comes `left`, `right`, `hinges` or `latch`, not `up`.',
   ],
-  [inRun("length 18' ovr posts"), "2:14-17 After `18'` comes `over` or the end of the line, not `ovr`."],
+  [
+    inRun("length 18' ovr posts"),
+    "2:14-17 After `18'` comes `over`, `between` or the end of the line, not `ovr`.",
+  ],
   [inRun('fill p(a 3")'), '2:12-14 After `a` comes `=`, not `3"`.'],
   // Braces and parentheses.
   ["run bank {\n  height 6'\n", '2:10-12 Run bank is not closed: write } where it ends.'],

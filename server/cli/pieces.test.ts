@@ -15,6 +15,7 @@ interface Listed {
   readonly longPoint: number;
   readonly shortPoint: number;
   readonly ends: readonly { readonly miter: number; readonly bevel: number }[];
+  readonly scribe: readonly { readonly at: number; readonly width: number }[] | null;
   readonly key: string;
   readonly bounds: { readonly min: readonly number[]; readonly max: readonly number[] };
   readonly vertices: readonly (readonly number[])[];
@@ -99,6 +100,7 @@ it('writes values separated by commas in the measure of the job', async () => {
     'short point',
     'end 1',
     'end 2',
+    'taper',
     'key',
   ]);
   const slat = rows.find((row) => row.at(-1) === 'side/b1/c01') ?? [];
@@ -113,7 +115,7 @@ it('quotes what would break a line of values', async () => {
   const job = SHED.replaceAll('side', '"side, left; <b>"');
   const { out } = await runHere(folderWith({ 'shed.slat': job }), 'pieces', 'shed.slat', '--csv');
   const rows = readCsv(out);
-  expect(new Set(rows.map((row) => row.length))).toEqual(new Set([14]));
+  expect(new Set(rows.map((row) => row.length))).toEqual(new Set([15]));
   expect(rows[1]?.[1]).toBe('side, left; <b>');
 });
 
@@ -139,6 +141,17 @@ it('lists what can be worked out, says what cannot, and ends with 1', async () =
   expect(code).toBe(1);
   expect(JSON.parse(out).pieces.length).toBeGreaterThan(10);
   expect(error).toContain('run broken cannot be worked out');
+});
+
+it('gives the taper of a scribed board from its foot', async () => {
+  const wall = 'begins at wall, 2" off, leans away 1" in 5\'; scribed filler plank; posts';
+  const text = SHED.replace('posts', wall);
+  const filler = (await listed(text)).find(({ role }) => role === 'filler');
+  expect(filler?.key).toBe('side/p1/filler-start');
+  expect(filler?.scribe?.map(({ at }) => at)).toEqual([0, filler?.longPoint]);
+  const { out } = await runHere(folderWith({ 'shed.slat': text }), 'pieces', 'shed.slat', '--csv');
+  const row = readCsv(out).find(([label]) => label === 'P1-FL');
+  expect(row?.at(-2)).toMatch(/^0" 2", \d+[\d/-]*" 3"$/);
 });
 
 /** Reads values separated by commas after RFC 4180. */

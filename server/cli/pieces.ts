@@ -114,8 +114,8 @@ const HEADINGS = [
   'short point',
   'end 1',
   'end 2',
-  'key',
   'taper',
+  'key',
 ];
 
 function cells(piece: Piece, measure: Measure): string[] {
@@ -136,8 +136,8 @@ function cells(piece: Piece, measure: Measure): string[] {
     length(cut.shortPoint),
     endOf(first),
     endOf(second),
-    key,
     taperLine(taperOf(piece, measure)),
+    key,
   ];
 }
 

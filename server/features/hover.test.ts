@@ -122,3 +122,17 @@ it('tells of slats the span at which they still do', async () => {
   const told = await hover(`${RUN}pattern p { repeat pla<|>nk; gap 1/2" }\n`);
   expect(told).toContain('laid flat, spans at most 67-1/4"');
 });
+
+it('tells at a wall how far it is off at the bottom and the top, and how near the post may stand', async () => {
+  // Slats from 2 to 72 up. 1/2 in 70 toward the post: 2 * 0.5 / 70 = 0.014 at the bottom, 0.514 at the top.
+  const wall = 'beg<|>ins at wall, 2" off, leans toward 1/2" in 70"';
+  const told = await hover(RUN.replace('length 12', `${wall}; length 12`));
+  expect(told).toContain('a wall past the first post');
+  expect(told).toMatch(/at the bottom of what stands beside it, 2" up = 1\.986 in/);
+  expect(told).toMatch(/at its top, 72" up = 1\.486 in/);
+  expect(told).toMatch(/least distance off the post.* = 1\.563 in/);
+  const filler = await hover(
+    RUN.replace('length 12', 'begins at wall, 2" off; scri<|>bed filler plank; length 12'),
+  );
+  expect(filler).toContain('Taper of the filler P1-FL');
+});

@@ -88,6 +88,22 @@ it('makes no filler where the wall is at the post or in it', async () => {
   expect(fillersOf((await openJob(text)).run())).toEqual([]);
 });
 
+// Ground rising 12 in 118-1/2 along upright slats that are racked: beside the first post, whose inner face is at 3-1/2,
+// the ground is at 12 * 3.5 / 118.5 = 0.354; the filler there goes from 2-1/2 to 50 above that, in whole ticks.
+it('is as high as what stands beside its post where a run is racked', async () => {
+  const text = clapped(
+    `begins at wall, 2" off; scribed filler slat; rails bar; flip upright; slope racked\n  ground at 0" down 12", at 118-1/2" up 0"`,
+  );
+  const run = (await openJob(text)).run();
+  const [filler] = fillersOf(run);
+  const z = filler?.solid.vertices.map((vertex) => toInches(vertex[2])) ?? [];
+  const ground = -12 + (12 * 3.5) / 118.5;
+  expect(Math.min(...z)).toBeCloseTo(ground + 2.5, 1);
+  expect(Math.max(...z)).toBeCloseTo(ground + 50, 1);
+  expect(findOverlaps(run)).toEqual([]);
+  expect(findUnsupported(run)).toEqual([]);
+});
+
 it('lets a filler touch its wall everywhere, and reach into neither wall nor post', async () => {
   const spec = (await openJob(clapped(`${WAVY}; ends at wall, 2" off; scribed filler slat`))).run().spec;
   const origin = spec.origin;
