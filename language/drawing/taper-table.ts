@@ -1,5 +1,5 @@
 import type { Piece, RunLayout } from '../layout/index.ts';
-import { ceilToStep, floorToStep, type Measure, type Ticks } from '../units/index.ts';
+import { floorToStep, type Measure, type Ticks } from '../units/index.ts';
 import { dimensionText } from './dimension-text.ts';
 import type { Part } from './part.ts';
 import { hundredth } from './path-text.ts';
@@ -20,8 +20,7 @@ export interface Taper {
 }
 
 /**
- * The taper of a scribed board; undefined for any other piece. Widths are rounded down to marks of the tape, and that
- * of the blank up, for it is scribed after it is ripped.
+ * The taper of a scribed board; undefined for any other piece. Widths are rounded down to marks of the tape.
  */
 export function taperOf({ label, key, cut }: Piece, measure: Measure): Taper | undefined {
   if (!cut.scribe) return undefined;
@@ -30,7 +29,7 @@ export function taperOf({ label, key, cut }: Piece, measure: Measure): Taper | u
   const widths = cut.scribe.map(({ width }) => width);
   return {
     title:
-      `${label}: ${cut.stock} ripped to ${dimensionText(ceilToStep(cut.width, measure.step), measure)}, ${dimensionText(cut.longPoint, measure)} long, ` +
+      `${label}: ${cut.stock} ripped to ${dimensionText(cut.width, measure)}, ${dimensionText(cut.longPoint, measure)} long, ` +
       `${edge} edge scribed to the wall, narrowest ${shown(Math.min(...widths))}`,
     columns: cut.scribe.map(({ at, width }) => ({ up: dimensionText(at, measure), wide: shown(width) })),
   };

@@ -1,4 +1,5 @@
 import type { RunSpec } from '../model/index.ts';
+import { ceilToStep } from '../units/index.ts';
 import { reachAt } from './bay-edges.ts';
 import { centered } from './holds.ts';
 import { fillerLabel, postLabel } from './labels.ts';
@@ -65,7 +66,8 @@ function fillerOf(
       grain: [edge.up[0], 0, edge.up[1]],
       across: [edge.out[0], 0, edge.out[1]],
       through: [0, 1, 0],
-      width: Math.floor(Math.max(...scribe.map(({ width }) => width)) + 1e-6),
+      // Of the blank, which is scribed after it is ripped.
+      width: ceilToStep(Math.ceil(Math.max(...scribe.map(({ width }) => width)) - 1e-6), spec.measure.step),
       thickness: back - front,
       ends: [{ at: 0 }, { at: edge.length }],
       scribe,

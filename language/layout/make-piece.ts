@@ -28,7 +28,7 @@ export interface Shape {
   readonly thickness: Ticks;
   /** The second end lies beyond the first at every corner of the section. */
   readonly ends: readonly [End, End];
-  /** Square-ended; its width at positions along the grain, from the first end to the second. `width` is the greatest. */
+  /** Square-ended; its width at positions along the grain, from the first end to the second; `width` is that of the blank. */
   readonly scribe?: readonly { readonly at: number; readonly width: number }[];
   /** Square-ended, with a slope on all four sides up to a ridge or a point; `edge` thick at the rim. */
   readonly hip?: { readonly edge: Ticks };

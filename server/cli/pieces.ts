@@ -1,14 +1,7 @@
 import { taperLine, taperOf } from '../../language/drawing/index.ts';
 import { cutSlats } from '../../language/figures/index.ts';
 import type { Piece, RunLayout, Vec3 } from '../../language/layout/index.ts';
-import {
-  ceilToStep,
-  formatDegrees,
-  formatLength,
-  type Measure,
-  type Ticks,
-  toMm,
-} from '../../language/units/index.ts';
+import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
 import { asCsv } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
 import { tellBrokenRuns } from './broken-runs.ts';
@@ -130,7 +123,7 @@ function cells(piece: Piece, measure: Measure): string[] {
     course === undefined ? '' : String(course),
     role,
     cut.stock,
-    length(cut.scribe ? ceilToStep(cut.width, measure.step) : cut.width),
+    length(cut.width),
     length(cut.thickness),
     length(cut.longPoint),
     length(cut.shortPoint),

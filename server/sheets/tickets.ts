@@ -68,13 +68,12 @@ export function fileNameOf(sheet: string): string {
 }
 
 /** What scribed pieces are cut to once they are sawn to length. */
-function tapersOf({ demand }: BoardPlan, measure: Measure): readonly string[] {
-  return demand.wanted.flatMap(({ pieces }) =>
-    pieces.flatMap((piece) => {
-      const taper = taperOf(piece, measure);
-      return taper ? [taper.title, `from its foot and wide: ${taperLine(taper)}`] : [];
-    }),
-  );
+function tapersOf({ demands }: BoardPlan, measure: Measure): readonly string[] {
+  const pieces = demands.flatMap(({ wanted }) => wanted.flatMap((each) => each.pieces));
+  return pieces.flatMap((piece) => {
+    const taper = taperOf(piece, measure);
+    return taper ? [taper.title, `from its foot and wide: ${taperLine(taper)}`] : [];
+  });
 }
 
 /** Boards cut alike together, by the stop of their longest piece, longest first. */

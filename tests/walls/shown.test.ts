@@ -57,7 +57,7 @@ it('buys the boards and screws of fillers', async () => {
     const { job, layout } = await openJob(clapped(`${WALLS}${filler}`));
     const { plans, items } = takeoffOf(layout, job, () => false);
     return {
-      slats: plans.find(({ demand }) => demand.stock.name === 'slat')?.demand.count ?? 0,
+      slats: plans.flatMap(({ demands }) => demands).find(({ stock }) => stock.name === 'slat')?.count ?? 0,
       screws: items.filter(({ name }) => name === 'screw').reduce((sum, { net }) => sum + net, 0),
     };
   };
