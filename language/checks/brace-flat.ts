@@ -10,10 +10,14 @@ export const braceFlat: LimitedRunCheck = {
     code: 'brace-flat',
     severity: 'warning',
     stage: 'layout',
-    basis: commonPractice('a brace rises at 45 degrees or more from the low hinge corner'),
+    basis: commonPractice(
+      'a brace rises at 45 degrees or more from the low hinge corner, a cable falls so from the top one',
+    ),
     threshold: { is: 'degrees', imperial: 45, metric: 45, says: 'least slope of a brace from level' },
     message: (a) =>
-      `The brace of ${a.gate} rises at ${a.angle}; under ${a.least} it pushes outward more than up, and the leaf sags. ` +
+      (a.cable === 1
+        ? `The cable of ${a.gate} falls at ${a.angle}; under ${a.least} it pulls inward more than up, and the leaf sags. `
+        : `The brace of ${a.gate} rises at ${a.angle}; under ${a.least} it pushes outward more than up, and the leaf sags. `) +
       (Number(a.middle) > 0
         ? 'Ask for fewer rails, so that it has more height, or make the leaf narrower.'
         : 'Make the leaf narrower or higher, or hang it on a welded frame.'),
@@ -22,15 +26,16 @@ export const braceFlat: LimitedRunCheck = {
     toldLeaves(run).flatMap(({ gate, spec }): Finding[] => {
       const least = thresholdOf(job, braceFlat.kind);
       const own = run.pieces.filter((piece) => piece.gate === gate);
-      const braces = own.filter(({ role }) => role === 'brace');
+      const braces = own.filter(({ role }) => role === 'brace' || role === 'cable');
       const flattest = Math.min(...braces.map(slopeOf));
       if (braces.length === 0 || flattest >= least - CUT) return [];
       return [
         {
           code: 'brace-flat',
-          at: spec.brace?.origin.why === 'stated' ? spec.brace.origin : spec.origin,
+          at: spec.cable ?? (spec.brace?.origin.why === 'stated' ? spec.brace.origin : spec.origin),
           args: {
             gate,
+            ...(spec.cable ? { cable: 1 } : {}),
             angle: formatDegrees(flattest),
             least: formatDegrees(least),
             middle: own.filter(({ role }) => role === 'rail').length - 2,

@@ -1,5 +1,8 @@
-import { bothFaces } from '../figures/index.ts';
+import { type BothFaces, bothFaces } from '../figures/index.ts';
+import type { Piece, RunLayout } from '../layout/index.ts';
+import type { GateSpec, RunSpec } from '../model/index.ts';
 import { JOB, type RunCheck } from './define.ts';
+import type { Fix } from './finding.ts';
 
 /** A run that is to be alike from both sides and is not. */
 export const facesDiffer: RunCheck = {
@@ -9,22 +12,40 @@ export const facesDiffer: RunCheck = {
     stage: 'layout',
     basis: JOB,
     message: (a) =>
-      `The two sides of ${a.run} do not look alike, which this job asks for: they differ from ${a.piece} on. ` +
-      'Put slats between posts or on both faces; upright ones in an order that reads the same from either end.',
+      a.by === 'screws'
+        ? `The two sides of ${a.run} look alike but for the screws, which show on one side alone, from ${a.piece} on; this job asks for the same on both. Write \`screws plugged\`, \`hidden\` or \`alternate\` if they are to be, or put the slats in grooves.`
+        : `The two sides of ${a.run} do not look alike, which this job asks for: they differ from ${a.piece} on. ` +
+          'Put slats between posts or on both faces; upright ones in an order that reads the same from either end.',
   },
   check: (run, job) => {
     if (!job.alike) return [];
     const faces = bothFaces(run);
     if (faces.answer !== 'different') return [];
-    const { infill } = run.spec.gates.find(({ name }) => name === faces.piece.gate) ?? run.spec;
+    const { infill } = blockOf(run, faces.piece);
     return [
       {
         code: 'faces-differ',
-        at: infill.fill,
-        args: { run: run.spec.name, piece: faces.piece.label },
+        at: faces.by === 'screws' ? infill.mounting.origin : infill.fill,
+        args: { run: run.spec.name, piece: faces.piece.label, by: faces.by },
         pieces: [faces.piece.key],
         related: [{ at: job.alike, note: 'it is asked for here' }],
+        fixes: fixesOf(run, faces),
       },
     ];
   },
 };
+
+function blockOf(run: RunLayout, { gate }: Piece): RunSpec | GateSpec {
+  return run.leaves.find((leaf) => leaf.gate === gate)?.spec ?? run.spec;
+}
+
+function fixesOf(run: RunLayout, faces: BothFaces): readonly Fix[] {
+  if (faces.answer !== 'different' || faces.by !== 'screws') return [];
+  const { uri, path } = blockOf(run, faces.piece).origin;
+  return [
+    {
+      title: 'Write `screws plugged`',
+      changes: [{ uri, path, place: 'append', text: 'screws plugged' }],
+    },
+  ];
+}

@@ -102,6 +102,36 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) =>
       `With an end gap of ${a.gap} the slats miss the ${a.holder}, which is ${a.width} wide there. Make the end gap smaller.`,
   },
+  'slat-too-thick': {
+    message: (a) =>
+      `A slat ${a.slat} thick does not go into ${a.in === '' ? 'a groove' : `${a.in}, which is`} ${a.room} ${a.in === '' ? 'wide' : 'inside'}. ` +
+      (a.in === ''
+        ? 'Make the groove wider than the slat, or leave its width out.'
+        : 'Use a wider channel or thinner slats.'),
+  },
+  'groove-too-deep': {
+    message: (a) =>
+      `A groove ${a.depth} deep${a.sides === 2 ? ' from each side' : ''} leaves nothing of ${a.holder}, which is ${a.room} there. ` +
+      'Make the grooves shallower, or use a larger section.',
+  },
+  'groove-too-wide': {
+    message: (a) =>
+      `A groove ${a.width} wide leaves no wood before or behind it in ${a.holder}, which is ${a.thickness} through. ` +
+      'Use a deeper section or thinner slats.',
+  },
+  'groove-in-tube': {
+    message: (a) =>
+      `${a.holder} is a tube, and a groove would open it. Write \`slats in channels\` with channels on it, or use a full section.`,
+  },
+  'pockets-racked': {
+    message: (a) =>
+      `Slats of ${a.run} end in grooves or channels, and its rails slope with the ground: that is not laid out. ` +
+      'Put them on a face or between the rails on cleats, or write `slope in steps`.',
+  },
+  'split-upright': {
+    message: (a) =>
+      `Upright slats cannot run through the posts of ${a.run}. Take \`upright\` out, or write \`slats in grooves\`, which are those of its rails.`,
+  },
   'alternate-boards': {
     message: (a) =>
       `Slats on alternate faces are all of one board; ${a.pattern} has ${a.boards}. ` +
@@ -133,7 +163,7 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
   'brace-no-room': {
     message: (a) =>
       `The slats, cleats and brace of ${a.gate} need ${a.needs} of depth one behind the other; its frame has ${a.room}. ` +
-      'Use a thinner brace, a deeper frame, slats on the face, or `brace none` with a cable.',
+      'Use a thinner brace, a deeper frame, slats on the face, or `brace cable`.',
   },
   'brace-too-wide': {
     message: (a) => `The brace of ${a.gate}, ${a.width} wide, does not go into its frame.`,
@@ -155,6 +185,16 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
           return `${a.second} goes straight on from ${a.first}; there is no corner to ${a.corner}. Write \`corner post\`, or a turn.`;
         case 'sharp':
           return `The corner from ${a.first} to ${a.second} is so sharp that what stands beside the post on one side is in the way of the other. Open the angle, or let ${a.second} begin at a point of its own.`;
+        case 'grooves':
+          return (
+            `Slats of ${a.second} end in grooves, and its first post is the last one of ${a.first}, which is grooved for that run alone. ` +
+            `Write \`after ${a.first}, 3/4" on\` for a post of its own, or put its slats in channels or on cleats.`
+          );
+        case 'split':
+          return (
+            `Slats run through split posts, and ${a.first} and ${a.second} share one, where they would be in each other's way. ` +
+            `Write \`after ${a.first}, 3/4" on\` for a post of its own, or put the slats in grooves.`
+          );
         case 'cut':
           return `A ${a.corner} at this angle needs a cut of more than 60°. Write \`corner miter\`, which halves the turn.`;
       }

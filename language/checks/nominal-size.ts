@@ -22,7 +22,7 @@ export const nominalSize: JobCheck = {
   check: (job) =>
     job.stock.flatMap((stock) => {
       // What was measured is what it is.
-      if (!isWood(stock) || (stock.kind !== 'post' && stock.measured)) return [];
+      if (!isWood(stock) || ('measured' in stock && stock.measured)) return [];
       return sidesOf(stock).flatMap(([side, size]) => {
         const actual = dressedWidthOf(size.value);
         if (actual === undefined) return [];
@@ -66,6 +66,7 @@ function sidesOf(stock: Stock): readonly (readonly [string, Sourced<Ticks>])[] {
       return boardSides(stock);
     case 'rip':
     case 'cleat':
+    case 'channel':
       return [];
   }
 }

@@ -43,6 +43,7 @@ import { patternOpen } from './pattern-open.ts';
 import { permitNeeded } from './permit-needed.ts';
 import { placeSeen, sightUnclear } from './place-seen.ts';
 import { planeOffset } from './plane-offset.ts';
+import { grooveWeakens, slatLockedOut, slatSlipsOut } from './pocket-holds.ts';
 import {
   poolClimbable,
   poolGapUnder,
@@ -104,6 +105,9 @@ const RUN_CHECKS: readonly RunCheck[] = [
   deckPostMoment,
   deckPostUnbacked,
   facesDiffer,
+  slatSlipsOut,
+  grooveWeakens,
+  slatLockedOut,
   clearanceHigh,
   clearanceLow,
   gapTooWide,

@@ -1,3 +1,4 @@
+import { screwedTo } from '../figures/index.ts';
 import type { Piece, RunLayout } from '../layout/index.ts';
 import type { Job } from '../model/index.ts';
 import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
@@ -94,10 +95,9 @@ function worstOf(
   let [worst, most]: [Joint | undefined, number] = [undefined, 0];
   for (const slat of run.pieces) {
     if (slat.role !== 'slat') continue;
-    for (const key of slat.supports) {
-      const holder = byKey.get(key);
+    for (const holder of screwedTo(run, slat, byKey)) {
       // Between cleats a screw goes through a cleat into the slat, or beside it: no rule holds there.
-      if (!holder || holder.role === 'cleat') continue;
+      if (holder.role === 'cleat') continue;
       const joint = { slat, holder, screw: screws.value, depth: slat.cut.thickness + throughOf(holder) };
       if (over(joint) > most) [worst, most] = [joint, over(joint)];
     }

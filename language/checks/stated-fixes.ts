@@ -2,11 +2,21 @@ import type { Problem } from '../model/index.ts';
 import type { Fix } from './finding.ts';
 
 /** Problems whose args name what to write instead, at the very place they are told. */
-const REWRITTEN = new Set(['unit-missing', 'length-unknown-unit', 'length-spelling']);
+const REWRITTEN = new Set([
+  'unit-missing',
+  'length-unknown-unit',
+  'length-spelling',
+  'slat-too-thick',
+  'groove-too-deep',
+  'groove-in-tube',
+  'split-upright',
+]);
 
-/** Ways out of a problem of the text: the spellings it was probably meant to be. */
+/** Ways out of a problem of the text or of what it asks for: what to write in its place. */
 export function fixesOf({ code, origin, args }: Problem): readonly Fix[] {
   if (code === 'measured-elsewhere') return renumbered({ origin, args });
+  // What is not stated stands nowhere to be rewritten.
+  if (origin.why === 'default') return [];
   return spellings(code, args).map((text, at) => ({
     title: `Write ${text}`,
     changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text }],

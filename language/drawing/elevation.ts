@@ -8,6 +8,7 @@ import { deckElevation } from './deck-marks.ts';
 import { drawChains } from './draw-chains.ts';
 import { gapNote } from './gap-note.ts';
 import { gateSign } from './gate-sign.ts';
+import { hiddenGrooves } from './grooves.ts';
 import { ground, PAST_GROUND } from './ground.ts';
 import { jointNote } from './joint-note.ts';
 import { leafKey } from './leaf-chains.ts';
@@ -56,7 +57,8 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
   const behind = from === 'back';
   /** Marks are made for the front, and turned with the run. */
   const turned = (part: Part): Part => (behind ? turnedPart(part, length) : part);
-  const seen = see([...run.borrowed, ...run.pieces], behind ? fromBehind(run.spec.length.value) : FROM_FRONT);
+  const projection = behind ? fromBehind(run.spec.length.value) : FROM_FRONT;
+  const seen = see([...run.borrowed, ...run.pieces], projection);
   const walls = wallMarks(run, measure, letter);
   const standing = walls && turned(walls);
   const pieceBounds = objectBounds(run, seen, level);
@@ -73,11 +75,18 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
   ];
   const pieces = {
     // A leaf's frame is told in the view of the leaf; here the sign of its swing stands in its place.
-    groups: pieceGroups(
-      seen,
-      behind ? (x) => surface(length - x) : surface,
-      (piece) => piece.gate === undefined && carriesSlats(piece),
-    ),
+    groups: [
+      ...pieceGroups(
+        seen,
+        behind ? (x) => surface(length - x) : surface,
+        (piece) => piece.gate === undefined && carriesSlats(piece),
+      ),
+      ...hiddenGrooves(
+        run.key,
+        run.pieces.filter(({ bay, role }) => role === 'post' || !isGate(run, bay)),
+        projection,
+      ),
+    ],
     labels: [],
     bounds: [pieceBounds[0], pieceBounds[1], pieceBounds[2], foot] as const,
   };
@@ -136,6 +145,11 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
       titleBlock(run.key, titles, 0, length, (tapers?.bounds[3] ?? under) + letter, measure, letter),
     ],
   );
+}
+
+/** Whether a bay is one that a gate hangs in. */
+function isGate(run: RunLayout, bay: number | undefined): boolean {
+  return run.leaves.some((leaf) => leaf.bay === bay);
 }
 
 /** What dimensions stand clear of: all pieces above the ground, and the run's own length. */

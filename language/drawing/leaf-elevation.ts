@@ -5,6 +5,7 @@ import { compose } from './compose.ts';
 import { drawChains } from './draw-chains.ts';
 import { runLetter } from './elevation.ts';
 import { gapNote } from './gap-note.ts';
+import { hiddenGrooves } from './grooves.ts';
 import { leafChains, leafKey, leafPieces } from './leaf-chains.ts';
 import { leafLeftover } from './leftover.ts';
 import { letterFor } from './letter.ts';
@@ -12,7 +13,7 @@ import { hundredth } from './path-text.ts';
 import { pieceGroups } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
 import { see } from './places.ts';
-import { FROM_FRONT, fromBehind } from './project.ts';
+import { FROM_FRONT, fromBehind, type Projection } from './project.ts';
 import { remembered } from './remember.ts';
 import { titleBlock } from './title-block.ts';
 import { turnedPart } from './turned-part.ts';
@@ -51,7 +52,9 @@ function drawLeaf(
   const key = leafKey(run, leaf);
   // Its own lower left corner is the sheet's zero, so that a leaf moved along its run is drawn alike.
   const bounds: Bounds = [0, -toMm(leaf.height), toMm(leaf.width), 0];
-  const seen = see(leafPieces(run, leaf), (x, y, z, to) => projection(x - leaf.x0, y, z - leaf.z0, to));
+  const moved: Projection = (x, y, z, to) => projection(x - leaf.x0, y, z - leaf.z0, to);
+  const all = leafPieces(run, leaf);
+  const seen = see(all, moved);
   const own: Leaf = { ...leaf, x0: 0, x1: leaf.width, z0: 0, z1: leaf.height };
   const side = behind ? 'behind' : run.spec.seenFrom.value;
   const opens = leaf.spec.opensTo?.value;
@@ -61,7 +64,8 @@ function drawLeaf(
     ...(opens === undefined ? [] : [`opens to ${opens}`]),
   ];
   const open = leafLeftover(run, own, key, measure);
-  const pieces = { groups: pieceGroups(seen, () => Infinity), labels: [], bounds };
+  const grooves = hiddenGrooves(key, all, moved);
+  const pieces = { groups: [...pieceGroups(seen, () => Infinity), ...grooves], labels: [], bounds };
   const marks = { groups: open.groups, labels: [...open.labels, ...sideNames(key, own, letter)], bounds };
   const chains = leafChains(run, leaf, measure, from);
   return compose(

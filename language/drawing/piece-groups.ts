@@ -16,11 +16,12 @@ const TOLD_WHEN_HIDDEN: ReadonlySet<Role> = new Set<Role>([
   'collar',
   'stile',
   'brace',
+  'cable',
 ]);
 
-/** Pieces with their hidden lines drawn: all that carries slats. */
+/** Pieces with their hidden lines drawn: all that carries slats, but no half of a post behind the other. */
 export function carriesSlats(piece: Piece): boolean {
-  return TOLD_WHEN_HIDDEN.has(piece.role);
+  return TOLD_WHEN_HIDDEN.has(piece.role) && (piece.role !== 'post' || piece.side === 'middle');
 }
 
 /** Height of the ground on the sheet, by how far along. Posts are parted level there. */
@@ -168,6 +169,11 @@ function styleOf(piece: Piece): Style {
     case 'batten':
     case 'stiffener':
       return 'rail';
+    case 'channel':
+    case 'spacer':
+      return 'cleat';
+    case 'cable':
+      return 'brace';
     case 'rail':
       return piece.gate === undefined ? 'rail' : 'frame';
     default:

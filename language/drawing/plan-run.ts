@@ -2,6 +2,7 @@ import { type Bay, type Frame, type Leaf, levelFace, type Piece, type RunLayout 
 import { faceToward } from '../model/index.ts';
 import { type Measure, toMm } from '../units/index.ts';
 import { dimensionText } from './dimension-text.ts';
+import { notched } from './grooves.ts';
 import { BEFORE_ALL, lineGroup } from './line-group.ts';
 import { around, type Part } from './part.ts';
 import { hundredth, linePath } from './path-text.ts';
@@ -24,7 +25,10 @@ const LEVEL = { kind: 'dimension', room: 0, roomFor: 'length' } as const;
 /** One run where it stands on the plan, with its stations and its length over posts. */
 export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: number): Part {
   const axes = planAxes(frame);
-  const seen = see(shownFromAbove(run), fromAbove(axes));
+  const projection = fromAbove(axes);
+  const seen = see(shownFromAbove(run), projection).map((one) =>
+    one.piece.role === 'post' || one.piece.role === 'channel' ? notched(one, projection) : one,
+  );
   const stations = stationLine(run, axes, measure, letter);
   const gates = run.leaves.map((leaf) => swing(run, leaf, axes));
   const points: At[] = [
@@ -53,14 +57,18 @@ export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: 
   };
 }
 
-/** Its posts below their caps, fillers, the top course of level slats, all upright ones, stiffeners, battens, and the top of each leaf. */
+/** Its posts below their caps, fillers, channels on them, the top course of level slats, all upright ones, stiffeners, battens, and the top of each leaf. */
 function shownFromAbove(run: RunLayout): readonly Piece[] {
-  const upright = (gate: string | undefined) =>
-    (run.leaves.find((leaf) => leaf.gate === gate)?.spec.infill ?? run.spec.infill).flip.upright;
+  const infillOf = (gate: string | undefined) =>
+    run.leaves.find((leaf) => leaf.gate === gate)?.spec.infill ?? run.spec.infill;
+  const upright = (gate: string | undefined) => infillOf(gate).flip.upright;
   return run.pieces.filter((piece) => {
     if (piece.role === 'post' || piece.role === 'filler') return true;
+    if (piece.role === 'channel') return !upright(piece.gate);
     if (piece.role === 'stiffener' || piece.role === 'batten') return true;
     if (piece.role === 'rail') return piece.key.endsWith('/rail-top');
+    // In grooves of a leaf slats are under its rail, and within its stiles.
+    if (piece.gate !== undefined && infillOf(piece.gate).mounting.value.kind === 'grooves') return false;
     return piece.role === 'slat' && (piece.course === 1 || upright(piece.gate));
   });
 }
@@ -146,9 +154,11 @@ function stationLine(run: RunLayout, axes: PlanAxes, measure: Measure, letter: n
 
 /** How far slats and posts stand off the middle of the run, on one side. */
 function reaches(run: RunLayout, out: 1 | -1): number[] {
-  const through = run.spec.post.value.through.value / 2;
-  const face = levelFace(run.spec.infill);
   const slats = run.spec.infill.pattern.repeat.map(({ value }) => value.thickness.value);
+  const { value: post } = run.spec.post;
+  const split = run.spec.infill.mounting.value.kind === 'split';
+  const through = split ? post.through.value + Math.max(0, ...slats) / 2 : post.through.value / 2;
+  const face = levelFace(run.spec.infill);
   const lies = face === 'both' || face === (out === 1 ? 'back' : 'front');
   return [through + (lies ? Math.max(0, ...slats) : 0)];
 }

@@ -15,6 +15,7 @@ import { compose } from './compose.ts';
 import { dimensionText } from './dimension-text.ts';
 import { drawChains } from './draw-chains.ts';
 import { extentOf } from './extent.ts';
+import { openGrooves } from './grooves.ts';
 import { ground } from './ground.ts';
 import { letterFor, type Reading } from './letter.ts';
 import { BEFORE_ALL, lineGroup } from './line-group.ts';
@@ -23,6 +24,7 @@ import { hundredth, linePath } from './path-text.ts';
 import { pieceGroups } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
 import type { Seen } from './places.ts';
+import { fromCut } from './project.ts';
 import { remembered } from './remember.ts';
 import { hatchLines, seeFromCut } from './section-cut.ts';
 import { storyPole } from './story-pole.ts';
@@ -75,6 +77,7 @@ function drawSection(run: RunLayout, bay: Bay, measure: Measure, letter: number)
         () => level,
         () => false,
       ),
+      ...openGrooves(key, seen, fromCut(station)),
       hatching(key, cut, letter),
     ],
     labels: sideNames(key, run, left, right, level, letter),

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { board, patternOf, postOf, type RunParts, runOf } from '../../tests/specs/index.ts';
+import { board, patternOf, postOf, type RunParts, runOf, sourced } from '../../tests/specs/index.ts';
 import { layOutRun } from '../layout/index.ts';
 import type { FlatStock } from '../model/index.ts';
 import { feet, inches } from '../units/index.ts';
@@ -26,6 +26,7 @@ function lookAt(repeat: readonly FlatStock[], parts: Partial<RunParts> = {}) {
         rail,
         pattern: patternOf('drawn', repeat, { gap: inches(1 / 2), end: { kind: 'whole' } }),
         remedies: [{ kind: 'gaps', low: inches(1 / 8), high: inches(2) }],
+        screws: 'hidden',
         ...parts,
       }),
     ),
@@ -80,6 +81,7 @@ it('sees a post that stands deeper on one side than on the other', () => {
       height: inches(65),
       cleat,
       pattern: patternOf('drawn', [a], { gap: inches(1 / 2), end: { kind: 'anywhere' } }),
+      screws: 'plugged',
     }),
   );
   expect(bothFaces(run).answer).toBe('same');
@@ -112,4 +114,28 @@ it('sees a brace through the gaps of a leaf with slats on both faces', () => {
   const withBrace = lookAt([a], { gates: [gate] });
   expect(withBrace.answer).toBe('different');
   expect(lookAt([a], { gates: [{ ...gate, brace: null }] })).toEqual({ answer: 'same' });
+});
+
+// Common practice: a slat between two cleats is screwed through one of them, from behind; slats on a face show their
+// screws there; in grooves and channels there are none.
+it('finds the sides different by their screws alone, from the first cleat that shows them', () => {
+  const shown = { screws: undefined };
+  expect(lookAt([a, b, c], shown)).toMatchObject({
+    answer: 'different',
+    by: 'screws',
+    piece: { role: 'cleat', side: 'back' },
+  });
+  for (const screws of ['hidden', 'plugged', 'alternate'] as const)
+    expect(lookAt([a, b, c], { screws })).toEqual({ answer: 'same' });
+  // Shape comes first where both differ, and screws on both faces are alike.
+  expect(lookAt([a], { ...shown, mounting: { kind: 'face', face: 'front' } })).toMatchObject({ by: 'shape' });
+  expect(lookAt([a, b], { ...shown, mounting: { kind: 'both' } })).toEqual({ answer: 'same' });
+  expect(lookAt([a], { ...shown, mounting: { kind: 'alternate' } })).toEqual({ answer: 'upside-down' });
+});
+
+it('takes slats in grooves and through split posts as alike, with no screws to hide', () => {
+  const depth = sourced(inches(5 / 8), 'run/depth');
+  const grooves = { kind: 'grooves', depth, room: inches(1 / 16) } as const;
+  expect(lookAt([a, b, c], { screws: undefined, mounting: grooves })).toEqual({ answer: 'same' });
+  expect(lookAt([a, b, c], { screws: undefined, mounting: { kind: 'split' } })).toEqual({ answer: 'same' });
 });

@@ -1,13 +1,25 @@
-import { type Bay, baysOf, type Leaf, type Piece, type PostMark, type RunLayout } from '../layout/index.ts';
+import {
+  type Bay,
+  baysOf,
+  isBackHalf,
+  type Leaf,
+  type Piece,
+  type PostMark,
+  type RunLayout,
+} from '../layout/index.ts';
 import { covering, type Outline, outlineOf } from './outline.ts';
+import { showsHeads } from './screw-heads.ts';
 
 /** How a run looks from behind, set beside how it looks from the front. */
 export type BothFaces =
   | { readonly answer: 'same' }
   /** The same once one of the two pictures is read from the bottom up. */
   | { readonly answer: 'upside-down' }
-  /** `piece` is the first, from the top left of the first place that differs, that has no like on the other side. */
-  | { readonly answer: 'different'; readonly piece: Piece };
+  /**
+   * `piece` is the first, from the top left of the first place that differs, that has no like on the other side; or,
+   * where only screws tell the sides apart, whose screws have none.
+   */
+  | { readonly answer: 'different'; readonly piece: Piece; readonly by: 'shape' | 'screws' };
 
 type Seen = Outline | undefined;
 
@@ -22,26 +34,33 @@ interface Pictures {
  * as seen from the front, and as one who stands behind it sees it. Alike is the same kind of piece of the same
  * stock, as far back from that side, at every spot; what the rounding of a cut to the tape's marks can shift does
  * not count. Each bay is turned about its own middle: that a gate is nearer one end is no difference.
- * Fasteners are no pieces and are not compared.
+ * Screws are no pieces; where all else is alike, so must be which pieces show their heads (see `showsHeads`).
  */
 export function bothFaces(
   run: Pick<RunLayout, 'pieces' | 'posts' | 'bays' | 'leaves' | 'bottom' | 'top' | 'spec'>,
 ): BothFaces {
   const tolerance = run.spec.measure.step;
   let turned = false;
+  let screwed: Piece | undefined;
+  const headed: Headed = (piece, side) => showsHeads(run, piece, side);
   const known = new Set<string>();
   for (const section of sectionsOf(run)) {
-    const shape = shapeOf(section);
+    const shape = shapeOf(section, headed);
     if (known.has(shape)) continue;
     known.add(shape);
     const pictures = picturesOf(section, tolerance);
     const failing = firstUnlike(pictures, tolerance, 'about');
-    if (!failing) continue;
-    if (firstUnlike(pictures, tolerance, 'over')) return { answer: 'different', piece: failing.piece };
-    turned = true;
+    if (failing && firstUnlike(pictures, tolerance, 'over'))
+      return { answer: 'different', piece: failing.piece, by: 'shape' };
+    if (failing) turned = true;
+    screwed ??= firstUnlike(pictures, tolerance, failing ? 'over' : 'about', headed)?.piece;
   }
+  if (screwed) return { answer: 'different', piece: screwed, by: 'screws' };
   return { answer: turned ? 'upside-down' : 'same' };
 }
+
+/** Whether a piece shows screws to one who looks at that side of it. */
+type Headed = (piece: Piece, side: 'front' | 'back') => boolean;
 
 /** A stretch of the run that is compared with itself from behind. */
 interface Section {
@@ -52,14 +71,18 @@ interface Section {
 
 function* sectionsOf(run: Parameters<typeof bothFaces>[0]): Generator<Section> {
   const byBay = new Map<number | undefined, Outline[]>();
-  const posts = new Map<string, Outline>();
+  const posts = new Map<string, Outline[]>();
+  const halves: Outline[] = [];
   for (const piece of run.pieces) {
     const outline = outlineOf(piece);
-    if (piece.role === 'post') posts.set(piece.key, outline);
+    // The halves of a split post are one.
+    if (isBackHalf(piece)) halves.push(outline);
+    else if (piece.role === 'post') posts.set(piece.key, [outline]);
     else
       for (const bay of piece.bay === undefined ? [undefined] : baysOf(piece))
         if (!byBay.get(bay)?.push(outline)) byBay.set(bay, [outline]);
   }
+  for (const half of halves) posts.get(half.piece.key.replace(/\/back$/, ''))?.push(half);
   const section = (x: readonly [number, number], outlines: readonly Outline[]): Section => {
     const within = outlines.filter(({ box }) => box.low[0] < x[1] && box.high[0] > x[0]);
     const slats = within.filter(({ piece }) => piece.role === 'slat' || piece.role === 'trim');
@@ -83,12 +106,12 @@ function* sectionsOf(run: Parameters<typeof bothFaces>[0]): Generator<Section> {
     const post = posts.get(mark.key);
     if (!post) continue;
     const beside = run.bays.filter((bay) => touches(bay, mark)).flatMap((bay) => byBay.get(bay.number) ?? []);
-    yield section([mark.from, mark.to], [post, ...beside]);
+    yield section([mark.from, mark.to], [...post, ...beside]);
   }
 }
 
 /** The same for sections that are alike but for where they stand: most bays of a run are. */
-function shapeOf({ x, z, outlines }: Section): string {
+function shapeOf({ x, z, outlines }: Section, headed: Headed): string {
   const parts = outlines.map(({ piece, box, hulls }) => {
     const { low, high } = box;
     const corners = hulls?.flat().map(([across, up]) => [across - x[0], up - z[0]]) ?? [
@@ -97,7 +120,8 @@ function shapeOf({ x, z, outlines }: Section): string {
       low[2] - z[0],
       high[2] - z[0],
     ];
-    return [piece.role, piece.cut.stock, low[1], high[1], ...corners].join();
+    const heads = `${headed(piece, 'front') ? 'f' : ''}${headed(piece, 'back') ? 'b' : ''}`;
+    return [piece.role, piece.cut.stock, heads, low[1], high[1], ...corners].join();
   });
   return [x[1] - x[0], z[1] - z[0], ...parts].join('|');
 }
@@ -155,16 +179,24 @@ function cells(
 
 /**
  * The first spot, from the top left, that has no like. `about` an upright axis: seen from behind; `over`: that
- * picture read from the bottom up besides, which leaves upright slats in their order.
+ * picture read from the bottom up besides, which leaves upright slats in their order. With `headed`, of screws alone.
  */
-function firstUnlike({ front, back }: Pictures, tolerance: number, turn: 'about' | 'over'): Seen {
+function firstUnlike(
+  { front, back }: Pictures,
+  tolerance: number,
+  turn: 'about' | 'over',
+  headed?: Headed,
+): Seen {
   const columns = front.length;
   const rows = front[0]?.length ?? 0;
   for (let row = rows - 1; row >= 0; row--) {
     for (let column = 0; column < columns; column++) {
       const here = front[column]?.[row];
       const there = back[columns - 1 - column]?.[turn === 'about' ? row : rows - 1 - row];
-      if (!isLike(here, there, tolerance)) return telling(here, there);
+      if (headed) {
+        const [own, other] = [here && headed(here.piece, 'front'), there && headed(there.piece, 'back')];
+        if (here && there && own !== other) return own ? here : there;
+      } else if (!isLike(here, there, tolerance)) return telling(here, there);
     }
   }
   return undefined;

@@ -21,6 +21,7 @@ export { bagsFor } from './formulas/index.ts';
 export { clearWhenOpen, handOf, leafDiagonal } from './leaf-swing.ts';
 export { cutOffAngle, openShare, openShareAtAngle } from './openness.ts';
 export { cutSlats, type Recut, recutOf } from './recut.ts';
+export { screwedTo } from './screwed.ts';
 export { seeThrough } from './see-through.ts';
 export * from './sight/index.ts';
 export { highestInSwing, type Swing, swingOf } from './swing-ground.ts';

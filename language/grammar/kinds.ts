@@ -21,6 +21,7 @@ const KIND_OF_TYPE: Readonly<Record<string, NameKind>> = {
   Post: 'stock',
   Rail: 'stock',
   Cleat: 'stock',
+  Channel: 'stock',
   Stock: 'stock',
   ParameterSource: 'stock',
   Cap: 'cap',

@@ -1,12 +1,12 @@
-import { facesOf, type Problem, type RunSpec, type ScreenFace } from '../model/index.ts';
+import { facesOf, type Problem, type RunSpec, type ScreenFace, standsBetween } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { roomOf } from './as-built.ts';
-import { edgeMoved } from './edge.ts';
+import { edgeMoved, straightEdge } from './edge.ts';
 import { jointGapOf } from './face-ends.ts';
 import type { Filled } from './fit-infill.ts';
 import type { Stand } from './follow-ground.ts';
 import { centered, cleatProblems, roomBetween } from './holds.ts';
-import { type Between, cutWithin, type HeldEnd, type OnFace, type Panel, type Range } from './infill.ts';
+import { cutWithin, type HeldEnd, type Hold, type Panel, type Range } from './infill.ts';
 import { bayLabel, railLabel } from './labels.ts';
 import type { Opening } from './layout.ts';
 import { type Line, thickestOf } from './lines.ts';
@@ -15,8 +15,9 @@ import type { About } from './make-piece.ts';
 import { makeSloped, type Racking, slopedOver } from './make-racked.ts';
 import { openingsOf, rackedOpening } from './openings.ts';
 import type { Piece } from './piece.ts';
-import { postDepth } from './post-pieces.ts';
-import type { PlacedBay } from './posts.ts';
+import { endInset, grooveFor, pocketOf, pocketProblems } from './pockets.ts';
+import { backHalfKey, postDepth } from './post-pieces.ts';
+import type { PlacedBay, PlacedPost } from './posts.ts';
 import { geometryProblem } from './problems.ts';
 import { rackingOf } from './racks.ts';
 
@@ -41,7 +42,7 @@ export function planBay(
   const racking = stand.rack && rackingOf(stand.rack);
   // Racked, all heights are those at one station, from which pieces go up or down with the slope.
   const z: Range = stand.rack ? [stand.rack.bottom.z, stand.rack.top.z] : stand.z;
-  const rails = upright ? railsOf(spec, placed, z, racking) : [];
+  const rails = upright ? railsOf(spec, placed, z, racking, thickestOf(lines)) : [];
   const x: Range = [bay.from, bay.to];
   const free: Range = upright ? insideRails(spec, z, racking) : z;
   const sight = {
@@ -98,16 +99,28 @@ export function bayProblems(
 ): readonly Problem[] {
   const shown = (ticks: Ticks) => formatLength(ticks, spec.measure);
   const { flip, mounting, endGap } = spec.infill;
-  const between = mounting.value.kind === 'between';
+  const between = standsBetween(mounting.value);
+  const cleated = mounting.value.kind === 'between';
   const height = shown(z[1] - z[0]);
+  if (flip.upright && mounting.value.kind === 'split')
+    return [geometryProblem('split-upright', mounting.origin, { run: spec.name, hint: 'slats in grooves' })];
+  if (spec.slope?.value === 'racked' && pocketOf(mounting.value, 0))
+    return [geometryProblem('pockets-racked', mounting.origin, { run: spec.name })];
   if (flip.upright && !spec.rail) return [geometryProblem('rails-missing', flip.origin, { run: spec.name })];
   const [front] = centered(thickest);
   if (flip.upright && spec.rail) {
     const rail = spec.rail.value;
     const needs = 2 * rail.width.value + (between ? roomBetween(spec.infill) : 1);
     const holders = [{ name: rail.name, y: centered(rail.thickness.value) }];
+    const pocketed = holders.map((holder) => ({
+      ...holder,
+      room: rail.width.value,
+      sides: 1 as const,
+      wall: rail.wall,
+    }));
     return [
-      ...(between ? cleatProblems(spec.infill, holders, thickest, front, spec.measure) : []),
+      ...pocketProblems(spec.infill, pocketed, thickest, spec.measure),
+      ...(cleated ? cleatProblems(spec.infill, holders, thickest, front, spec.measure) : []),
       ...(z[1] - z[0] < needs
         ? [geometryProblem('too-low-for-rails', spec.height.origin, { height, needs: shown(needs) })]
         : []),
@@ -119,8 +132,16 @@ export function bayProblems(
     );
     const holders = [...posts.values()].map((post) => ({ name: post.stock.name, y: postDepth(spec, post) }));
     const needs = roomBetween(spec.infill);
+    const pocketed = [...posts.values()].map(({ stock, ...post }) => ({
+      name: stock.name,
+      y: postDepth(spec, { stock, ...post }),
+      room: stock.along.value,
+      sides: sidesOf(bays, stock.name),
+      wall: stock.wall,
+    }));
     return [
-      ...cleatProblems(spec.infill, holders, thickest, front, spec.measure),
+      ...pocketProblems(spec.infill, pocketed, thickest, spec.measure),
+      ...(cleated ? cleatProblems(spec.infill, holders, thickest, front, spec.measure) : []),
       ...bays.flatMap(({ bay }) => {
         const [from, to] = roomOf(bay);
         const args = { bay: bay.number, clear: shown(to - from), needs: shown(needs) };
@@ -135,6 +156,12 @@ export function bayProblems(
   if (gap < along.value) return [];
   const args = { gap: shown(gap), holder: name, width: shown(along.value) };
   return [geometryProblem('end-gap-too-wide', (spec.slatJoints?.gap ?? endGap).origin, args)];
+}
+
+/** Whether a post of this stock has slats at both of its sides. */
+function sidesOf(bays: readonly PlacedBay[], stock: string): 1 | 2 {
+  const right = new Set(bays.map(({ right: post }) => post.mark.key));
+  return bays.some(({ left }) => left.stock.name === stock && right.has(left.mark.key)) ? 2 : 1;
 }
 
 /** Slats on both faces lie on every post only where all are of one depth. */
@@ -158,12 +185,20 @@ function holdOf(
   inner: Range,
   z: Range,
   face: ScreenFace | undefined,
-): OnFace | Between {
+): Hold {
   const { bay, left, right } = placed;
   const { infill } = spec;
   const { upright } = infill.flip;
   const x: Range = [bay.from, bay.to];
-  if (face || !infill.cleat) {
+  const pocket = pocketOf(infill.mounting.value, thickestOf(lines));
+  if (infill.mounting.value.kind === 'split') {
+    const holders = [left, right].map(({ mark }) => ({
+      keys: [mark.key, backHalfKey(mark.key)] as const,
+      x: [mark.from, mark.to] as const,
+    }));
+    return { kind: 'split', front: centered(thickestOf(lines))[0], holders };
+  }
+  if (face || !(infill.cleat || pocket)) {
     const holders = [
       { key: railKey(placed, 'bottom'), x, z: [z[0], inner[0]] as const },
       { key: railKey(placed, 'top'), x, z: [inner[1], z[1]] as const },
@@ -179,8 +214,21 @@ function holdOf(
         { name: 'left', at: bay.from, holder: left.mark.key, lean: left.lean },
         { name: 'right', at: bay.to, holder: right.mark.key, lean: right.lean },
       ];
+  const span = upright ? x : z;
+  if (pocket) {
+    const { value } = infill.mounting;
+    return {
+      kind: 'pocket',
+      pocket,
+      ...(value.kind === 'channels' ? { channel: value.channel } : {}),
+      ends: [low, high],
+      ...(placed.faces && !upright ? { faces: [placed.faces.left, placed.faces.right] } : {}),
+      span,
+    };
+  }
+  if (!infill.cleat) throw new Error(`no cleats in ${spec.name}`);
   const [front] = centered(thickestOf(lines));
-  return { kind: 'between', front, cleat: infill.cleat, ends: [low, high], span: upright ? x : z };
+  return { kind: 'between', front, cleat: infill.cleat, ends: [low, high], span };
 }
 
 /** Where the face is that slats lie on: of the posts, or of the rails when slats are upright. */
@@ -199,17 +247,32 @@ type Reach = Pick<Panel, 'reach' | 'flush' | 'edges'>;
 
 function uprightReach(spec: RunSpec, z: Range, racking?: Racking): Reach {
   // What the tape takes of racked slats is taken at the bottom, so that their tops are in one line.
-  if (spec.infill.mounting.value.kind !== 'between') return { reach: z, flush: racking ? 'end' : 'start' };
-  const gap = spec.infill.endGap.value;
+  if (!standsBetween(spec.infill.mounting.value)) return { reach: z, flush: racking ? 'end' : 'start' };
+  const gap = endInset(spec.infill);
   const inner = insideRails(spec, z, racking);
   return { reach: [inner[0] + gap, inner[1] - gap], flush: 'middle' };
 }
 
-/** Between posts, with an end gap at each. */
-function levelReach({ infill }: RunSpec, { bay, faces }: PlacedBay): Reach {
+/**
+ * Between posts, with what is free at each end, or as far as slats go into them. Through split posts: to the middle of a
+ * post that slats share, else all through it.
+ */
+function levelReach({ infill }: RunSpec, { bay, left, right, faces }: PlacedBay): Reach {
+  if (infill.mounting.value.kind !== 'split') {
+    const gap = endInset(infill);
+    const edges = faces && { low: edgeMoved(faces.left, gap), high: edgeMoved(faces.right, -gap) };
+    return { reach: [bay.from + gap, bay.to - gap], flush: 'middle', ...(edges ? { edges } : {}) };
+  }
   const gap = infill.endGap.value;
-  const edges = faces && { low: edgeMoved(faces.left, gap), high: edgeMoved(faces.right, -gap) };
-  return { reach: [bay.from + gap, bay.to - gap], flush: 'middle', ...(edges ? { edges } : {}) };
+  const joint = (post: PlacedPost) => post.mark.from + Math.floor((post.mark.to - post.mark.from) / 2);
+  const low = left.sharesSlats ? joint(left) + Math.floor(gap / 2) : left.mark.from;
+  const high = right.sharesSlats ? joint(right) - Math.ceil(gap / 2) : right.mark.to;
+  const flush = !left.sharesSlats ? 'start' : !right.sharesSlats ? 'end' : 'middle';
+  if (!faces) return { reach: [low, high], flush };
+  // Ends lean with the posts they are clamped in.
+  const leaning = (x: Ticks, { lean }: PlacedPost) =>
+    straightEdge(faces.left.z, [x, lean?.pivot[1] ?? 0], lean?.slope ?? 0);
+  return { reach: [low, high], flush, edges: { low: leaning(low, left), high: leaning(high, right) } };
 }
 
 /** Whether level slats lie on a face of the posts: their boards may go on over them. */
@@ -217,7 +280,14 @@ export function liesOnPosts({ infill }: RunSpec): boolean {
   return !infill.flip.upright && facesOf(infill.mounting.value).length > 0;
 }
 
-function railsOf(spec: RunSpec, placed: PlacedBay, z: Range, racking: Racking | undefined): readonly Piece[] {
+/** Where upright slats end in grooves, those are all along the rails. */
+function railsOf(
+  spec: RunSpec,
+  placed: PlacedBay,
+  z: Range,
+  racking: Racking | undefined,
+  thickest: Ticks,
+): readonly Piece[] {
   const { bay, left, right } = placed;
   const { rail } = spec;
   if (!rail) return [];
@@ -247,7 +317,9 @@ function railsOf(spec: RunSpec, placed: PlacedBay, z: Range, racking: Racking | 
       );
     }
     const x = cutWithin([bay.from, bay.to], step, 'middle');
-    return makeBoard(about, { name }, false, {
+    const side = end === 'top' ? 'end' : 'start';
+    const groove = grooveFor(spec.infill.mounting.value, thickest, y[0], { side, from: 0 });
+    return makeBoard(about, { name, ...(groove ? { grooves: [groove] } : {}) }, false, {
       x,
       y,
       z: end === 'top' ? [inner[1], z[1]] : [z[0], inner[0]],

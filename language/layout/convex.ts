@@ -66,9 +66,13 @@ export function convexParts(solid: Solid): readonly Solid[] {
 }
 
 /** A solid with all its corners taken elsewhere, by a map that keeps straight lines straight. */
-export function movedSolid({ vertices, parts }: Solid, moved: (vertex: Vec3) => Vec3): Solid {
-  const all = { vertices: vertices.map(moved) };
-  return parts ? { ...all, parts: parts.map((part) => movedSolid(part, moved)) } : all;
+export function movedSolid({ vertices, parts, hollows }: Solid, moved: (vertex: Vec3) => Vec3): Solid {
+  const all = (solids: readonly Solid[]) => solids.map((one) => movedSolid(one, moved));
+  return {
+    vertices: vertices.map(moved),
+    ...(parts ? { parts: all(parts) } : {}),
+    ...(hollows ? { hollows: all(hollows) } : {}),
+  };
 }
 
 /** Of a convex solid, or of a convex part of one. */

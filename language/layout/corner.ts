@@ -1,4 +1,4 @@
-import type { CornerKind, InfillSpec, RunSpec } from '../model/index.ts';
+import { type CornerKind, type InfillSpec, facesOf as modelFacesOf, type RunSpec } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import type { Range } from './infill.ts';
 
@@ -117,7 +117,7 @@ export function axesOf(turn: number): { readonly along: Flat; readonly back: Fla
 }
 
 /** Why two runs cannot meet as stated. */
-export type CornerTrouble = 'inside' | 'mixed' | 'straight' | 'cut' | 'sharp';
+export type CornerTrouble = 'inside' | 'mixed' | 'straight' | 'cut' | 'sharp' | 'grooves' | 'split';
 
 /** A lap or butt whose saw angle is steeper than this is not cut. */
 const STEEPEST_CUT = 60;
@@ -128,6 +128,9 @@ export function cornerTrouble(first: RunSpec, second: RunSpec): CornerTrouble | 
   if (placement?.kind !== 'after') return undefined;
   const { value: turn } = placement.turn;
   const { value: kind } = placement.corner;
+  const ways = [first, second].map(({ infill }) => infill.mounting.value.kind);
+  if (ways.includes('split')) return 'split';
+  if (ways[1] === 'grooves' && !second.infill.flip.upright) return 'grooves';
   const faces = [levelFace(first.infill), levelFace(second.infill)];
   if (kind !== 'post' && turn === 0) return 'straight';
   if (turn !== 0 && faces.some((face) => face === 'both' || face === (turn > 0 ? 'back' : 'front')))
@@ -141,8 +144,8 @@ export function cornerTrouble(first: RunSpec, second: RunSpec): CornerTrouble | 
 /** The face of the posts that level slats lie on; undefined where they lie on none. */
 export function levelFace({ mounting, flip }: InfillSpec): 'front' | 'back' | 'both' | undefined {
   const { value } = mounting;
-  if (flip.upright || value.kind === 'between') return undefined;
-  return value.kind === 'face' ? value.face : 'both';
+  const [face, other] = flip.upright ? [] : modelFacesOf(value);
+  return other ? 'both' : face;
 }
 
 /** What fills a bay beside the shared post: from the post's middle to where it begins, and half its depth. */

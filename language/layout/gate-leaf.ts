@@ -1,20 +1,22 @@
-import type { Band, GateSpec, Problem, RunSpec } from '../model/index.ts';
+import { type Band, type GateSpec, type Problem, type RunSpec, standsBetween } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { alternateProblem } from './alternate-boards.ts';
 import { roomOf } from './as-built.ts';
 import { braceFits } from './brace.ts';
+import { cableThickness } from './cable.ts';
 import { type Filled, fillPlace } from './fit-infill.ts';
 import { cleatProblems, roomBetween } from './holds.ts';
 import type { Panel, Range } from './infill.ts';
 import { gateLabel } from './labels.ts';
 import type { Course, FitResult, Leaf, Opening } from './layout.ts';
 import { type LeafDepths, leafDepths } from './leaf-depths.ts';
-import { bracePiece, framePieces, type LeafFrame } from './leaf-frame.ts';
+import { bracePiece, cablePiece, framePieces, type LeafFrame } from './leaf-frame.ts';
 import { leafOpenings, panelsOf } from './leaf-panels.ts';
 import { leafRails, panesOf } from './leaf-rails.ts';
 import { thickestOf } from './lines.ts';
 import { gateKey } from './names.ts';
 import type { Piece } from './piece.ts';
+import { pocketProblems } from './pockets.ts';
 import type { PlacedBay } from './posts.ts';
 import { geometryProblem } from './problems.ts';
 
@@ -97,7 +99,7 @@ export function planLeaf(
   };
   const plan: LeafPlan = {
     leaf,
-    frame: [...framePieces(frame), ...braces],
+    frame: [...framePieces(frame, thickest), ...braces],
     panels: panelsOf(frame, filled, depths),
     openings: leafOpenings(frame, filled),
     fit: filled.result,
@@ -122,7 +124,7 @@ const heightOf = (gate: GateSpec, built: BuiltEnds): Band => gate.height?.value 
 function fillLeaf(spec: RunSpec, gate: GateSpec, bay: number, x: Range, built: BuiltEnds): Filled {
   const { infill, frame } = gate;
   const { upright } = infill.flip;
-  const inset = infill.mounting.value.kind === 'between' ? frame.value.width.value : 0;
+  const inset = standsBetween(infill.mounting.value) ? frame.value.width.value : 0;
   const ends = { bottom: bottomOf(gate, built), height: heightOf(gate, built) };
   const extent = upright ? x[1] - x[0] : ends.height.high - ends.bottom.low;
   return fillPlace({
@@ -145,7 +147,7 @@ function smallness(spec: RunSpec, gate: GateSpec, x: Range, z: Range): Problem |
   const { infill, frame, name } = gate;
   const shown = (ticks: Ticks) => formatLength(ticks, spec.measure);
   const members = 2 * frame.value.width.value;
-  const slats = infill.mounting.value.kind === 'between' ? roomBetween(infill) : 1;
+  const slats = standsBetween(infill.mounting.value) ? roomBetween(infill) : 1;
   const needsWidth = members + (infill.flip.upright ? 1 : slats);
   const needsHeight = members + (infill.flip.upright ? slats : 1);
   const width = x[1] - x[0];
@@ -166,17 +168,23 @@ function holdProblems(
   thickest: Ticks,
   depths: LeafDepths,
 ): readonly Problem[] {
-  if (gate.infill.mounting.value.kind !== 'between') return [];
-  const holders = [{ name: gate.frame.value.name, y: depths.frame }];
+  const { value: stock } = gate.frame;
+  const holder = { name: stock.name, y: depths.frame };
+  const pocketed = { ...holder, room: stock.width.value, sides: 1, wall: stock.wall } as const;
+  if (gate.infill.mounting.value.kind !== 'between')
+    return pocketProblems(gate.infill, [pocketed], thickest, spec.measure);
+  const holders = [holder];
   return cleatProblems(gate.infill, holders, thickest, depths.slats, spec.measure);
 }
 
 /** One in every pane that it goes into. */
 function braced(frame: LeafFrame, y: Range): readonly Piece[] {
-  const width = frame.gate.brace?.value.width.value ?? 0;
+  const { gate, spec } = frame;
+  const width = gate.brace?.value.width.value ?? cableThickness(spec.measure);
   return frame.panes.flatMap((pane, index) => {
     if (!braceFits({ inside: { x: frame.inside.x, z: pane.z }, width })) return [];
-    const made = bracePiece(frame, y, pane, frame.panes.length > 1 ? index + 1 : undefined);
+    const number = frame.panes.length > 1 ? index + 1 : undefined;
+    const made = gate.cable ? cablePiece(frame, y, pane, number) : bracePiece(frame, y, pane, number);
     return made ? [made] : [];
   });
 }

@@ -34,8 +34,14 @@ export function cleatProblems(
   return problems;
 }
 
-/** What slats between two faces need of the room between them. */
-export function roomBetween({ cleat, endGap }: InfillSpec): Ticks {
+/** What slats between two faces need of the room between them, with what holds them. */
+export function roomBetween({ mounting, cleat, endGap }: InfillSpec): Ticks {
+  const { value } = mounting;
+  if (value.kind === 'grooves') return Math.max(1, 2 * (endGap.value - value.depth.value) + 1);
+  if (value.kind === 'channels') {
+    const { width, wall } = value.channel.value;
+    return Math.max(2 * width.value + 1, 2 * (endGap.value + wall.value) + 1);
+  }
   return Math.max(2 * (cleat?.value.width.value ?? 0), 2 * endGap.value + 1);
 }
 

@@ -26,6 +26,8 @@ export { bayKey, courseKey, gateKey, postKey, runKey } from './names.ts';
 export { findOverlaps, overlap } from './overlap.ts';
 export type * from './piece.ts';
 export { placesOf, toPlan } from './places.ts';
+export { type Pocket, pocketOf } from './pockets.ts';
+export { backHalfKey, isBackHalf } from './post-pieces.ts';
 export type { GeometryArgs, GeometryCode } from './problems.ts';
 export { fitEdits, refitted, refitUpright } from './refit.ts';
 export { layOutRun } from './run.ts';

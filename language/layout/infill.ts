@@ -11,6 +11,7 @@ import { type About, leaned } from './make-piece.ts';
 import { makePlumb, makeSloped, type Racking, slopedOver } from './make-racked.ts';
 import { courseKey } from './names.ts';
 import type { Piece } from './piece.ts';
+import { channelsOf, type Pocketed, pocketPlaces, spacersOf } from './pocket-pieces.ts';
 
 /** First and last of something along one axis. */
 export type Range = readonly [low: Ticks, high: Ticks];
@@ -37,6 +38,15 @@ export interface Between {
   readonly span: Range;
 }
 
+/** Slats that run through posts of two halves, in the middle between them. */
+export interface Clamped {
+  readonly kind: 'split';
+  /** Front of the slats, through the screen. Slats thinner than the thickest keep to the front. */
+  readonly front: Ticks;
+  /** The halves of each post in front and behind; slats are held by those they reach over. */
+  readonly holders: readonly { readonly keys: readonly [front: string, back: string]; readonly x: Range }[];
+}
+
 export interface HeldEnd {
   readonly name: 'left' | 'right' | 'top' | 'bottom';
   readonly at: Ticks;
@@ -44,6 +54,8 @@ export interface HeldEnd {
   /** Of a holder that is out of plumb. */
   readonly lean?: PostLean;
 }
+
+export type Hold = OnFace | Between | Pocketed | Clamped;
 
 /** A bay or a gate leaf to be filled: one builder for both, level and upright. */
 export interface Panel {
@@ -61,7 +73,7 @@ export interface Panel {
   /** Where a slat lies in its place when it is cut shorter. */
   readonly flush: Flush;
   readonly step: Ticks;
-  readonly hold: OnFace | Between;
+  readonly hold: Hold;
   /** Set for the back of two faces that both have slats. */
   readonly behind?: boolean;
   /** Where level slats on a face end at a corner instead, there cut to what they meet. */
@@ -76,9 +88,11 @@ export interface Panel {
 
 export type Flush = 'start' | 'middle' | 'end';
 
-/** Slats, trim and cleats of a panel. */
+/** Slats and trim of a panel, with the cleats, or the channels and spacers, that hold them. */
 export function panelPieces(panel: Panel): Piece[] {
-  const cleats = panel.hold.kind === 'between' ? cleatsOf(panel, panel.hold) : [];
+  const { hold } = panel;
+  const made =
+    hold.kind === 'between' ? cleatsOf(panel, hold) : hold.kind === 'pocket' ? channelsOf(panel, hold) : [];
   const reach = cutWithin(panel.reach, panel.step, panel.flush);
   const origins = new Map<Line['from'], readonly Origin[]>();
   const originsOf = ({ from }: Line): readonly Origin[] => {
@@ -86,8 +100,7 @@ export function panelPieces(panel: Panel): Piece[] {
     origins.set(from, all);
     return all;
   };
-  const place =
-    panel.hold.kind === 'between' ? betweenPlaces(panel, panel.hold, cleats) : facePlaces(panel, panel.hold);
+  const place = placesOf(panel, made);
   for (const line of panel.lines) {
     const across: Range = [line.low, line.high];
     const long = panel.racking ? rackedReach(panel, panel.racking, line.high - line.low) : reach;
@@ -102,25 +115,40 @@ export function panelPieces(panel: Panel): Piece[] {
       ...namesOf(panel, line),
       role: line.kind,
       course: line.course,
-      side: panel.hold.kind === 'face' ? panel.hold.face : 'middle',
+      side: hold.kind === 'face' ? hold.face : 'middle',
       supports,
       from: originsOf(line),
     };
     const stock = { name: line.stock.name, ripped: line.ripped };
     if (panel.racking) {
-      cleats.push(makePlumb(about, stock, { x, y, z }, panel.racking));
+      made.push(makePlumb(about, stock, { x, y, z }, panel.racking));
       continue;
     }
     if (panel.ends || panel.edges) {
-      const face = panel.hold.kind === 'face' ? panel.hold.face : 'front';
+      const face = hold.kind === 'face' ? hold.face : 'front';
       const { step, flush, ends, edges } = panel;
       const cut = { face, step, flush, ...ends, ...(edges ? { edges } : {}) };
-      cleats.push(makeCutSlat(about, stock, { x: panel.reach, y, z }, cut));
+      made.push(makeCutSlat(about, stock, { x: panel.reach, y, z }, cut));
       continue;
     }
-    cleats.push(makeBoard(about, stock, panel.upright, { x, y, z }));
+    made.push(makeBoard(about, stock, panel.upright, { x, y, z }));
   }
-  return cleats;
+  if (hold.kind === 'pocket') for (const spacer of spacersOf(panel, hold)) made.push(spacer);
+  return made;
+}
+
+function placesOf(panel: Panel, made: readonly Piece[]): Places {
+  const { hold } = panel;
+  switch (hold.kind) {
+    case 'between':
+      return betweenPlaces(panel, hold, made);
+    case 'pocket':
+      return pocketPlaces(panel, hold);
+    case 'split':
+      return clampedPlaces(panel, hold);
+    case 'face':
+      return facePlaces(panel, hold);
+  }
 }
 
 function namesOf({ key, label, behind }: Panel, { course }: Line): Pick<About, 'key' | 'label'> {
@@ -145,7 +173,7 @@ function rackedReach({ reach: [low, high], step, flush }: Panel, { rise }: Racki
   return flush === 'end' ? [from, to - tips] : [from, Math.max(from + 1, to - tips)];
 }
 
-type Places = (line: Line, x: Range, z: Range) => { y: Range; supports: readonly string[] };
+export type Places = (line: Line, x: Range, z: Range) => { y: Range; supports: readonly string[] };
 
 function facePlaces({ step }: Panel, { face, plane, holders }: OnFace): Places {
   return ({ stock }, x, z) => {
@@ -154,6 +182,17 @@ function facePlaces({ step }: Panel, { face, plane, holders }: OnFace): Places {
     for (const holder of holders)
       if (bears(holder.x, x, step) && bears(holder.z, z, step)) supports.push(holder.key);
     return { y: face === 'front' ? [plane - thickness, plane] : [plane, plane + thickness], supports };
+  };
+}
+
+/** Slats as thick as the thickest touch both halves of a post, others the one in front. */
+function clampedPlaces({ lines, step }: Panel, { front, holders }: Clamped): Places {
+  const thickest = thickestOf(lines);
+  return ({ stock }, x) => {
+    const thickness = stock.thickness.value;
+    const over = holders.filter((holder) => bears(holder.x, x, step));
+    const supports = over.flatMap(({ keys }) => (thickness === thickest ? keys : keys.slice(0, 1)));
+    return { y: [front, front + thickness], supports };
   };
 }
 

@@ -1,4 +1,11 @@
-import type { CornerKind, Origin, PostStock, RunSpec } from '../model/index.ts';
+import {
+  type CornerKind,
+  facesOf,
+  type Origin,
+  type PostStock,
+  type RunSpec,
+  standsBetween,
+} from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import { facePlane } from './bay-panel.ts';
 import {
@@ -146,9 +153,12 @@ const TALL = 1e9;
 function halfDepth(spec: RunSpec): Ticks {
   const { infill, rail } = spec;
   const slat = thickestSlat(spec);
-  const between = infill.mounting.value.kind === 'between';
-  const held = slat / 2 + (infill.cleat?.value.thickness.value ?? 0);
-  if (!infill.flip.upright) return between ? held : 0;
+  const { value: mounting } = infill.mounting;
+  const between = standsBetween(mounting);
+  const channel = mounting.kind === 'channels' ? mounting.channel.value.thickness.value / 2 : 0;
+  const cleat = mounting.kind === 'between' ? (infill.cleat?.value.thickness.value ?? 0) : 0;
+  const held = Math.max(slat / 2 + cleat, channel);
+  if (!infill.flip.upright) return facesOf(mounting).length === 0 ? held : 0;
   const rails = (rail?.value.thickness.value ?? 0) / 2;
   return between ? Math.max(rails, held) : rails + slat;
 }

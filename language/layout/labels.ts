@@ -13,11 +13,14 @@ import { twoDigits } from './names.ts';
 //   P3-BL    collar at the bottom, on the left (TF at the top, in front)
 //   B2-CLF   cleat at the left, on the front (CRB at the right, on the back; CT, CB at top and bottom)
 //   P1-FL    filler between it and a wall at the left (FR at the right)
+//   B2-UL    channel at the left (UR at the right, UT and UB at top and bottom)
+//   B2-X3L   third spacer from the top at the left
+//   P3-B     back half of a split post
 //   G1-..    the same for the leaf of the first gate from station 0, and
 //   G1L-..   for the left leaf of a pair (G1R for the right one), and
 //   G1-SH    stile at the hinges (SL at the latch)
 //   G1-RM1   first middle rail from the top
-//   G1-BR    brace (BR1 from the top where there are several)
+//   G1-BR    brace (BR1 from the top where there are several; CA for a cable)
 
 export function stiffenerLabel(panel: string, number: number, face: 'front' | 'back'): string {
   return `${panel}-S${initial(face)}${number}`;
@@ -76,6 +79,19 @@ export function cleatLabel(
   return `${panel}-C${initial(end)}${initial(face)}`;
 }
 
+export function channelLabel(panel: string, end: 'left' | 'right' | 'top' | 'bottom'): string {
+  return `${panel}-U${initial(end)}`;
+}
+
+export function spacerLabel(panel: string, end: 'left' | 'right' | 'top' | 'bottom', number: number): string {
+  return `${panel}-X${number}${initial(end)}`;
+}
+
+/** Of the half of a split post that stands behind the slats. */
+export function backHalfLabel(post: string): string {
+  return `${post}-B`;
+}
+
 export function stileLabel(panel: string, end: 'hinge' | 'latch'): string {
   return `${panel}-S${initial(end)}`;
 }
@@ -83,6 +99,10 @@ export function stileLabel(panel: string, end: 'hinge' | 'latch'): string {
 /** `number` where a leaf has more than one, from the top. */
 export function braceLabel(panel: string, number?: number): string {
   return `${panel}-BR${number ?? ''}`;
+}
+
+export function cableLabel(panel: string, number?: number): string {
+  return `${panel}-CA${number ?? ''}`;
 }
 
 const initial = (word: string): string => word.charAt(0).toUpperCase();

@@ -1,6 +1,7 @@
 import { facesOf, type GateSpec, type Problem, type RunSpec } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { facePlane } from './bay-panel.ts';
+import { cableThickness } from './cable.ts';
 import { centered } from './holds.ts';
 import type { Range } from './infill.ts';
 import { geometryProblem } from './problems.ts';
@@ -10,7 +11,7 @@ export interface LeafDepths {
   readonly frame: Range;
   /** Slats on a face: the frame's face they lie on. Slats between: the front of the slats. */
   readonly slats: Ticks;
-  /** Missing when there is no brace, or no room for it. */
+  /** Of a brace or a cable; missing when there is none, or no room for it. */
   readonly brace?: Range;
   readonly problems: readonly Problem[];
 }
@@ -22,6 +23,7 @@ export interface LeafDepths {
 export function leafDepths(spec: RunSpec, gate: GateSpec, thickest: Ticks): LeafDepths {
   const { value: mounting } = gate.infill.mounting;
   if (facesOf(mounting).length === 2) return onBoth(spec, gate);
+  if (mounting.kind === 'grooves' || mounting.kind === 'channels') return inPockets(spec, gate, thickest);
   return mounting.kind === 'face'
     ? onFace(spec, gate, mounting.face, thickest)
     : between(spec, gate, thickest);
@@ -33,46 +35,64 @@ function onFace(spec: RunSpec, gate: GateSpec, face: 'front' | 'back', thickest:
   const { value: own } = spec.infill.mounting;
   const shared = own.kind === 'face' && own.face === face;
   const slats = shared ? facePlane(spec, face) : face === 'front' ? whole[0] + thickest : whole[0] + thick;
+  const bar = thicknessOf(spec, gate);
   const behind = (depth: Ticks): Range =>
     face === 'front' ? [slats, slats + depth] : [slats - depth, slats];
   return {
     frame: behind(thick),
     slats,
-    brace: gate.brace && behind(gate.brace.value.thickness.value),
+    ...(bar === undefined ? {} : { brace: behind(bar) }),
     problems: [],
   };
 }
 
 /** The frame in the middle, slats on its front and its back, the brace between them. */
-function onBoth({ measure }: RunSpec, { name, frame, brace }: GateSpec): LeafDepths {
-  const depth = centered(frame.value.thickness.value);
-  const thick = brace?.value.thickness.value;
+function onBoth(spec: RunSpec, gate: GateSpec): LeafDepths {
+  const depth = centered(gate.frame.value.thickness.value);
+  const thick = thicknessOf(spec, gate);
   const room = depth[1] - depth[0];
   const own: LeafDepths = { frame: depth, slats: depth[0], problems: [] };
-  if (!brace || thick === undefined) return own;
+  if (thick === undefined) return own;
   if (thick <= room) return { ...own, brace: [depth[0], depth[0] + thick] };
-  const args = { gate: name, needs: formatLength(thick, measure), room: formatLength(room, measure) };
-  return { ...own, problems: [geometryProblem('brace-no-room', brace.origin, args)] };
+  return { ...own, problems: [noRoom(spec, gate, thick, room)] };
 }
 
 /** With a brace, cleats and slats are flush with the frame's front and the brace with its back. */
-function between(
-  { measure }: RunSpec,
-  { name, frame, brace, infill }: GateSpec,
-  thickest: Ticks,
-): LeafDepths {
-  const depth = centered(frame.value.thickness.value);
+function between(spec: RunSpec, gate: GateSpec, thickest: Ticks): LeafDepths {
+  const depth = centered(gate.frame.value.thickness.value);
   const [middle] = centered(thickest);
-  if (!brace) return { frame: depth, slats: middle, problems: [] };
-  const cleat = infill.cleat?.value.thickness.value ?? 0;
-  const thick = brace.value.thickness.value;
+  const thick = thicknessOf(spec, gate);
+  if (thick === undefined) return { frame: depth, slats: middle, problems: [] };
+  const cleat = gate.infill.cleat?.value.thickness.value ?? 0;
   const needs = 2 * cleat + thickest + thick;
   const room = depth[1] - depth[0];
   if (needs <= room) {
     const own: Range = [depth[1] - thick, depth[1]];
     return { frame: depth, slats: depth[0] + cleat, brace: own, problems: [] };
   }
-  const args = { gate: name, needs: formatLength(needs, measure), room: formatLength(room, measure) };
-  const problem = geometryProblem('brace-no-room', brace.origin, args);
-  return { frame: depth, slats: middle, problems: [problem] };
+  return { frame: depth, slats: middle, problems: [noRoom(spec, gate, needs, room)] };
+}
+
+/** Slats in the middle of the frame, a brace or a cable right behind what they end in. */
+function inPockets(spec: RunSpec, gate: GateSpec, thickest: Ticks): LeafDepths {
+  const depth = centered(gate.frame.value.thickness.value);
+  const { value: mounting } = gate.infill.mounting;
+  const layer = mounting.kind === 'channels' ? mounting.channel.value.thickness.value : thickest;
+  const [, back] = centered(Math.max(layer, thickest));
+  const own: LeafDepths = { frame: depth, slats: centered(thickest)[0], problems: [] };
+  const thick = thicknessOf(spec, gate);
+  if (thick === undefined) return own;
+  if (back + thick <= depth[1]) return { ...own, brace: [back, back + thick] };
+  return { ...own, problems: [noRoom(spec, gate, 2 * (back + thick), depth[1] - depth[0])] };
+}
+
+/** Of the brace, or of the cable in its place. */
+function thicknessOf({ measure }: RunSpec, { brace, cable }: GateSpec): Ticks | undefined {
+  return brace?.value.thickness.value ?? (cable && cableThickness(measure));
+}
+
+function noRoom({ measure }: RunSpec, gate: GateSpec, needs: Ticks, room: Ticks): Problem {
+  const args = { gate: gate.name, needs: formatLength(needs, measure), room: formatLength(room, measure) };
+  const origin = gate.brace?.origin ?? gate.cable ?? gate.origin;
+  return geometryProblem('brace-no-room', origin, args);
 }

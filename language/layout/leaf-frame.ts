@@ -1,11 +1,14 @@
 import type { GateSpec, Origin, RunSpec } from '../model/index.ts';
+import type { Ticks } from '../units/index.ts';
 import { braceStandsOn, makeBrace } from './brace.ts';
+import { makeCable } from './cable.ts';
 import { cutWithin, type Range } from './infill.ts';
-import { braceLabel, railLabel, stileLabel } from './labels.ts';
+import { braceLabel, cableLabel, railLabel, stileLabel } from './labels.ts';
 import type { LeafRail, Pane, RailName } from './leaf-rails.ts';
 import { makeBoard } from './make-board.ts';
 import type { About } from './make-piece.ts';
-import type { Piece } from './piece.ts';
+import type { Groove, Piece } from './piece.ts';
+import { grooveFor } from './pockets.ts';
 
 /** The frame of a leaf: where it is, and what it is called. */
 export interface LeafFrame {
@@ -26,9 +29,17 @@ export interface LeafFrame {
   readonly panes: readonly Pane[];
 }
 
-/** Outer frame of a leaf: two stiles as high as the leaf and rails between them. */
-export function framePieces(frame: LeafFrame): readonly Piece[] {
+/**
+ * Outer frame of a leaf: two stiles as high as the leaf and rails between them. Where slats so thick end in grooves,
+ * those are in its stiles between the rails, for upright slats all along its top and bottom rails.
+ */
+export function framePieces(frame: LeafFrame, thickest: Ticks): readonly Piece[] {
   const { gate, x, y, z, inside, spec } = frame;
+  const { upright } = gate.infill.flip;
+  const grooved = (at: Pick<Groove, 'side' | 'from' | 'to'>): { readonly grooves?: readonly Groove[] } => {
+    const groove = grooveFor(gate.infill.mounting.value, thickest, y[0], at);
+    return groove ? { grooves: [groove] } : {};
+  };
   const { name } = gate.frame.value;
   const tall = cutWithin(z, spec.measure.step, 'start');
   const wide = cutWithin(inside.x, spec.measure.step, 'middle');
@@ -42,7 +53,12 @@ export function framePieces(frame: LeafFrame): readonly Piece[] {
       supports: side === 'hinge' ? [frame.hungOn] : frame.rails.map((rail) => railKey(frame, rail.name)),
     };
     const across: Range = hand === 'left' ? [x[0], inside.x[0]] : [inside.x[1], x[1]];
-    return makeBoard(about, { name }, true, { x: across, y, z: tall });
+    const own = {
+      side: hand === 'left' ? 'end' : 'start',
+      from: inside.z[0] - tall[0],
+      to: inside.z[1] - tall[0],
+    } as const;
+    return makeBoard(about, { name, ...(upright ? {} : grooved(own)) }, true, { x: across, y, z: tall });
   });
   const rails = frame.rails.map(({ name: end, z: across }) => {
     const about: About = {
@@ -52,7 +68,13 @@ export function framePieces(frame: LeafFrame): readonly Piece[] {
       role: 'rail',
       supports: [stileKey(frame, gate.hinges.value)],
     };
-    return makeBoard(about, { name }, false, { x: wide, y, z: across });
+    const outer = end === 'top' || end === 'bottom';
+    const own = { side: end === 'top' ? 'end' : 'start', from: 0 } as const;
+    return makeBoard(about, { name, ...(upright && outer ? grooved(own) : {}) }, false, {
+      x: wide,
+      y,
+      z: across,
+    });
   });
   return [...stiles, ...rails];
 }
@@ -81,6 +103,22 @@ export function bracePiece(frame: LeafFrame, y: Range, pane: Pane, number?: numb
     hinges: gate.hinges.value,
     step: spec.measure.step,
   });
+}
+
+/** The cable of a pane, in place of a brace. */
+export function cablePiece(frame: LeafFrame, y: Range, pane: Pane, number?: number): Piece | undefined {
+  const { gate, spec } = frame;
+  if (!gate.cable) return undefined;
+  const hung = stileKey(frame, gate.hinges.value);
+  const about: About = {
+    ...aboutOf(frame, [gate.cable]),
+    key: `${frame.key}/cable${number === undefined ? '' : `-${number}`}`,
+    label: cableLabel(frame.label, number),
+    role: 'cable',
+    supports: [hung],
+  };
+  const inside = { x: frame.inside.x, z: pane.z };
+  return makeCable(about, { inside, y, hinges: gate.hinges.value, step: spec.measure.step });
 }
 
 function sideOf({ hinges }: GateSpec, hand: 'left' | 'right'): 'hinge' | 'latch' {

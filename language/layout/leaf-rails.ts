@@ -1,4 +1,4 @@
-import type { GateSpec, Origin, Problem } from '../model/index.ts';
+import { type GateSpec, type Origin, type Problem, standsBetween } from '../model/index.ts';
 import { floorToStep, formatLength, type Measure, type Ticks } from '../units/index.ts';
 import type { Range } from './infill.ts';
 import type { Course } from './layout.ts';
@@ -44,7 +44,7 @@ export function leafRails(place: RailPlace): { rails: readonly LeafRail[]; probl
     problems.push(geometryProblem('rail-misplaced', at.origin, { gate: gate.name, rail: at.shown, why }));
   for (const at of asked) {
     const { low } = at;
-    if (gate.infill.mounting.value.kind === 'between') {
+    if (standsBetween(gate.infill.mounting.value)) {
       tell(at, 'between');
       break;
     }

@@ -1,4 +1,4 @@
-import type { RunSpec } from '../model/index.ts';
+import { facesOf, type RunSpec } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import { isInBay } from './bays-of.ts';
 import type { Filled } from './fit-infill.ts';
@@ -44,7 +44,7 @@ export function givenLines(name: string, first: RunLayout | undefined, second: R
           isInBay(piece, bay) &&
           piece.gate === undefined &&
           !piece.cut.ripped &&
-          back === (facesOf(first.spec) === 2 && piece.side === 'back'),
+          back === (layersOf(first.spec) === 2 && piece.side === 'back'),
       )
       .map(({ cut, solid }): GivenSlat => {
         const all = solid.vertices.map(([, , z]) => z);
@@ -61,7 +61,7 @@ export function givenLines(name: string, first: RunLayout | undefined, second: R
     chosen,
   );
   const period = periodOf(infill);
-  const short = front.length < period || (facesOf(first.spec) === 2 && back.length < period);
+  const short = front.length < period || (layersOf(first.spec) === 2 && back.length < period);
   const gap = chosen?.gap ?? infill.pattern.gap.value;
   return { run: name, pitch, period, gap, front, back, ...(short || pitch <= 0 ? { trouble: 'none' } : {}) };
 }
@@ -79,7 +79,7 @@ export function fillLines(spec: RunSpec, given: GivenLines, bays: readonly numbe
   const face = (slats: readonly GivenSlat[]) =>
     goneOn(slats, given, floor, ceiling).map((slat, index) => lineOf(spec, slat, index + 1));
   const lines = face(given.front);
-  const two = facesOf(spec) === 2;
+  const two = layersOf(spec) === 2;
   const back = two ? face(given.back) : [];
   const all = [...lines, ...back];
   if (lines.length === 0 || (two && back.length === 0)) return undefined;
@@ -147,7 +147,7 @@ function troubleOf(first: RunSpec, second: RunSpec): LinesTrouble | undefined {
   const shape = ({ infill: { pattern } }: RunSpec) =>
     JSON.stringify(pattern.repeat.map(({ value }) => [value.name, value.width.value]));
   if (first.infill.flip.upright || second.infill.flip.upright) return 'upright';
-  if (facesOf(first) !== facesOf(second) || (kinds[0] !== kinds[1] && kinds.includes('alternate')))
+  if (layersOf(first) !== layersOf(second) || (kinds[0] !== kinds[1] && kinds.includes('alternate')))
     return 'faces';
   if (shape(first) !== shape(second)) return 'pattern';
   // Courses added where the ground falls begin the repeat anew, which only one board does not show.
@@ -155,5 +155,4 @@ function troubleOf(first: RunSpec, second: RunSpec): LinesTrouble | undefined {
   return second.levels && mixed ? 'ground' : undefined;
 }
 
-const facesOf = ({ infill }: RunSpec): 1 | 2 =>
-  infill.mounting.value.kind === 'both' || infill.mounting.value.kind === 'alternate' ? 2 : 1;
+const layersOf = ({ infill }: RunSpec): 1 | 2 => (facesOf(infill.mounting.value).length === 2 ? 2 : 1);

@@ -1,6 +1,6 @@
 import type { Ticks } from '../units/index.ts';
 import { type About, makePiece, type Shape } from './make-piece.ts';
-import type { Piece, Vec3 } from './piece.ts';
+import type { Groove, Piece, Vec3 } from './piece.ts';
 
 /** A block along the axes of the run, whole ticks, each second number greater than the first. */
 export interface Block {
@@ -21,7 +21,12 @@ const START = { at: 0 };
  */
 export function makeBoard(
   about: About,
-  stock: { readonly name: string; readonly ripped?: boolean },
+  stock: {
+    readonly name: string;
+    readonly ripped?: boolean;
+    readonly grooves?: readonly Groove[];
+    readonly comesGrooved?: boolean;
+  },
   upright: boolean,
   { x, y, z }: Block,
 ): Piece {
@@ -35,6 +40,7 @@ export function makeBoard(
     width: upright ? x[1] - x[0] : z[1] - z[0],
     thickness: y[1] - y[0],
     ends: [START, { at: upright ? z[1] - z[0] : x[1] - x[0] }],
+    ...(stock.grooves ? { grooves: stock.grooves, comesGrooved: stock.comesGrooved } : {}),
   };
   return makePiece(about, shape);
 }

@@ -1,6 +1,7 @@
 import { degrees, type Ticks } from '../units/index.ts';
 import { movedSolid } from './convex.ts';
-import type { Cut, EndCut, Piece, Solid, Vec3 } from './piece.ts';
+import { hollowed } from './grooved-solid.ts';
+import type { Cut, EndCut, Groove, Piece, Solid, Vec3 } from './piece.ts';
 
 /** Everything about a piece but its shape. */
 export type About = Omit<Piece, 'cut' | 'solid'>;
@@ -32,6 +33,9 @@ export interface Shape {
   readonly scribe?: readonly { readonly at: number; readonly width: number }[];
   /** Square-ended, with a slope on all four sides up to a ridge or a point; `edge` thick at the rim. */
   readonly hip?: { readonly edge: Ticks };
+  /** Cut out of it; where the stock comes with them, as channels do, they are no cut. */
+  readonly grooves?: readonly Groove[];
+  readonly comesGrooved?: boolean;
 }
 
 const SQUARE: EndCut = { miter: 0, bevel: 0 };
@@ -96,7 +100,8 @@ function solidOf(shape: Shape, starts: Corners, stops: Corners): Solid {
     corner(shape, at[2], width, thickness),
     corner(shape, at[3], 0, thickness),
   ];
-  return { vertices: [...ring(starts), ...ring(stops)] };
+  const vertices = [...ring(starts), ...ring(stops)];
+  return shape.grooves?.length ? { vertices, ...hollowed(shape, shape.grooves, corner) } : { vertices };
 }
 
 /** A part between every two bends of the edge; one of them where it is straight. */
@@ -172,6 +177,7 @@ function cutOf(shape: Shape, starts: Corners, stops: Corners): Cut {
         }
       : {}),
     ...(shape.hip ? { hip: { edge: shape.hip.edge, slope: slopeOf(shape, shape.hip.edge) } } : {}),
+    ...(shape.grooves?.length && !shape.comesGrooved ? { grooves: shape.grooves } : {}),
     ends: square ? SQUARE_ENDS : [anglesOf(first), anglesOf(second)],
   };
 }

@@ -16,7 +16,10 @@ export type Role =
   | 'batten'
   | 'cap'
   | 'collar'
-  | 'filler';
+  | 'filler'
+  | 'channel'
+  | 'spacer'
+  | 'cable';
 
 /**
  * One end of a piece: angles in degrees from a square cut. Positive where the end leans forward along
@@ -28,6 +31,21 @@ export interface EndCut {
   readonly miter: number;
   /** Across the thickness. */
   readonly bevel: number;
+}
+
+/** A groove along the grain, in one of the two sides that the width runs between. Ticks. */
+export interface Groove {
+  /** The side where the width begins, or ends: of a post its left or its right, of a rail its top or its bottom. */
+  readonly side: 'start' | 'end';
+  /** Along the grain, from the first end at the corner where the section begins. */
+  readonly from: Ticks;
+  /** Left out where it runs out at the second end. */
+  readonly to?: Ticks;
+  /** Where it begins through the thickness, and how wide it is there. */
+  readonly at: Ticks;
+  readonly width: Ticks;
+  /** Into the width. */
+  readonly depth: Ticks;
 }
 
 /** What the saw needs. */
@@ -47,6 +65,8 @@ export interface Cut {
   readonly scribe?: readonly ScribePoint[];
   /** Of a hipped cap: thickness left at the rim, and degrees that its four slopes rise. */
   readonly hip?: { readonly edge: Ticks; readonly slope: number };
+  /** Of stock that comes plain: what is cut out of it. */
+  readonly grooves?: readonly Groove[];
 }
 
 /** How wide a scribed board is at a distance from its first end. Whole ticks, rounded down. */
@@ -60,12 +80,14 @@ export interface ScribePoint {
  * so that edges 0-4, 1-5, 2-6 and 3-7 run along the grain; 0-1 is the width and 0-3 the thickness.
  * A hipped cap has twelve, in rings of four from below: its underside, its rim, and its ridge or point, where
  * corners coincide. A scribed board has rings of four from its first end to its second, one at each bend of its
- * edge; `parts` are the straight pieces between them, each with eight corners.
+ * edge; `parts` are the straight pieces between them, each with eight corners. Of a piece with grooves the corners
+ * are those it had before them; `parts` are what is left, `hollows` what was taken out.
  */
 export interface Solid {
   readonly vertices: readonly Vec3[];
   /** Missing where it is convex as a whole. */
   readonly parts?: readonly Solid[];
+  readonly hollows?: readonly Solid[];
 }
 
 /** One physical piece. `cut` and `solid` are made together (see `makePiece`), so they cannot disagree. */

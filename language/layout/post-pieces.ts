@@ -6,11 +6,13 @@ import { centered } from './holds.ts';
 import { reachOfIncline } from './incline.ts';
 import type { Range } from './infill.ts';
 import type { StartJoint } from './joints.ts';
-import { postLabel } from './labels.ts';
+import { backHalfLabel, postLabel } from './labels.ts';
 import type { PostLean } from './layout.ts';
+import { thickestOf } from './lines.ts';
 import { type Block, makeBoard } from './make-board.ts';
 import { type About, makePiece } from './make-piece.ts';
-import type { Piece, Vec3 } from './piece.ts';
+import type { Groove, Piece, Vec3 } from './piece.ts';
+import { grooveFor } from './pockets.ts';
 import type { PlacedPost, PlacedPosts } from './posts.ts';
 import { middleOf } from './racks.ts';
 
@@ -34,9 +36,32 @@ export function postDepth(
   if (corner?.borrowed) return corner.borrowed.depth;
   const through = stock.through.value;
   const { value: mounting } = infill.mounting;
+  if (mounting.kind === 'split') {
+    const [front, back] = centered(thickestIn(infill));
+    return [front - through, back + through];
+  }
   if (mounting.kind !== 'face' || infill.flip.upright) return centered(through);
   const own = centered(post.value.through.value);
   return mounting.face === 'front' ? [own[0], own[0] + through] : [own[1] - through, own[1]];
+}
+
+/** The thickest of a pattern's slats, and of boards its fit may trim with. */
+function thickestIn({ pattern, fit }: RunSpec['infill']): Ticks {
+  const boards = fit.remedies.flatMap(({ value }) =>
+    value.kind === 'trim' && value.board ? [value.board] : [],
+  );
+  const all = [...pattern.repeat.map(({ value }) => value), ...boards];
+  return all.reduce((most, { thickness }) => Math.max(most, thickness.value), 0);
+}
+
+/** Key of the half of a split post that stands behind the slats; the one before them has the post's own. */
+export function backHalfKey(post: string): string {
+  return `${post}/back`;
+}
+
+/** Whether a piece is that half: another post is none. */
+export function isBackHalf({ role, side }: Pick<Piece, 'role' | 'side'>): boolean {
+  return role === 'post' && side === 'back';
 }
 
 /** A post from its foot to its top. */
@@ -44,6 +69,15 @@ export interface StandingPost {
   readonly post: PlacedPost;
   readonly z: Range;
   readonly embed: Sourced<Ticks>;
+  /** Of slats that end in it, and from which height up; they run out at its top, where slats go in. */
+  readonly grooves: readonly PostGroove[];
+}
+
+/** A groove in the left or the right side of a post. */
+interface PostGroove {
+  readonly side: 'left' | 'right';
+  readonly foot: Ticks;
+  readonly thickest: Ticks;
 }
 
 /**
@@ -57,6 +91,8 @@ export function standingPosts(
 ): readonly StandingPost[] {
   const line = groundLine(spec);
   const tops = new Map<PlacedPost, Ticks>();
+  const grooves = new Map<PlacedPost, PostGroove[]>();
+  const grooved = spec.infill.mounting.value.kind === 'grooves' && !spec.infill.flip.upright;
   for (const { bay, left, right } of bays) {
     const stand = stands.get(bay.number);
     for (const [post, face] of [
@@ -66,6 +102,13 @@ export function standingPosts(
       const past = face === bay.from ? 1 : -1;
       const top = stand ? topBeside(spec, stand, middleOf(post), face + past * pastPost(spec, post)) : 0;
       tops.set(post, Math.max(top, tops.get(post) ?? top));
+      if (!grooved || !stand?.filled) continue;
+      const groove: PostGroove = {
+        side: post === left ? 'right' : 'left',
+        foot: stand.z[0],
+        thickest: thickestOf(stand.filled.lines),
+      };
+      grooves.set(post, [...(grooves.get(post) ?? []), groove]);
     }
   }
   const highest = Math.max(...[...stands.values()].map(({ z }) => z[1]));
@@ -73,7 +116,7 @@ export function standingPosts(
     const top = (tops.get(post) ?? highest) + spec.tops.value;
     const ground = lowestGround(line, post.mark.from, post.mark.to);
     const embed = embedOf(spec, top - ground);
-    return { post, z: [ground - embed.value, top], embed };
+    return { post, z: [ground - embed.value, top], embed, grooves: grooves.get(post) ?? [] };
   });
 }
 
@@ -92,7 +135,8 @@ function topBeside({ measure }: RunSpec, { z, rack }: Stand, middle: Ticks, reac
 
 export function postPieces(spec: RunSpec, posts: readonly StandingPost[]): Piece[] {
   const own = posts.filter(({ post }) => !post.corner?.borrowed);
-  return own.map(({ post, z }) => {
+  return own.flatMap((standing): Piece[] => {
+    const { post, z } = standing;
     const { mark, stock, lean } = post;
     const about: About = {
       key: mark.key,
@@ -105,20 +149,52 @@ export function postPieces(spec: RunSpec, posts: readonly StandingPost[]): Piece
       from: [...post.from, spec.origin],
     };
     const block: Block = { x: [mark.from, mark.to], y: postDepth(spec, post), z };
-    return lean?.slope
-      ? leaningPost(about, stock.name, block, lean)
-      : makeBoard(about, { name: stock.name }, true, block);
+    const made = (half: About, y: Range): Piece => {
+      const grooves = groovesOf(spec, standing, y[0]);
+      return lean?.slope
+        ? leaningPost(half, { name: stock.name, grooves }, { ...block, y }, lean)
+        : makeBoard(half, { name: stock.name, grooves }, true, { ...block, y });
+    };
+    if (spec.infill.mounting.value.kind !== 'split') return [made(about, block.y)];
+    const [front, back] = block.y;
+    const through = stock.through.value;
+    const behind = { key: backHalfKey(mark.key), label: backHalfLabel(about.label), side: 'back' } as const;
+    return [
+      made({ ...about, side: 'front' }, [front, front + through]),
+      made({ ...about, ...behind }, [back - through, back]),
+    ];
   });
 }
 
+function groovesOf(
+  { infill }: RunSpec,
+  { post, z, grooves }: StandingPost,
+  front: Ticks,
+): readonly Groove[] | undefined {
+  // Out of plumb its foot is not level: it goes down till all of it is below the slats.
+  const { mark, lean } = post;
+  const tilt = Math.ceil(Math.abs(lean?.slope ?? 0) * (mark.to - mark.from));
+  const made = grooves.flatMap(({ side, foot, thickest }) => {
+    const place = { side: side === 'left' ? 'start' : 'end', from: Math.max(0, foot - z[0] - tilt) } as const;
+    return grooveFor(infill.mounting.value, thickest, front, place) ?? [];
+  });
+  return made.length > 0 ? made : undefined;
+}
+
 /** A post out of plumb; its top is cut level where it stands (common practice). */
-function leaningPost(about: About, stock: string, { x, y, z }: Block, { slope, pivot }: PostLean): Piece {
+function leaningPost(
+  about: About,
+  stock: { readonly name: string; readonly grooves?: readonly Groove[] },
+  { x, y, z }: Block,
+  { slope, pivot }: PostLean,
+): Piece {
   const long = Math.hypot(1, slope);
   const [cos, sin] = [1 / long, slope / long];
   const width = x[1] - x[0];
   const below = (pivot[1] - z[0]) * long;
   return makePiece(about, {
-    stock,
+    stock: stock.name,
+    ...(stock.grooves ? { grooves: stock.grooves } : {}),
     ripped: false,
     origin: [pivot[0] - sin * below - (cos * width) / 2, y[0], pivot[1] - cos * below + (sin * width) / 2],
     grain: [sin, 0, cos],

@@ -53,6 +53,18 @@ export interface GeometryArgs {
   'cleats-miss': { holder: string; thickness: string; slat: string };
   /** A gap at the slat's end is as wide as what should hold that end. */
   'end-gap-too-wide': { gap: string; holder: string; width: string };
+  /** A slat does not go into its groove, or into the channel named by `in`; `hint` is a width that does, or empty. */
+  'slat-too-thick': { slat: string; room: string; in: string; hint: string };
+  /** A groove, or one from each of two sides, takes all of what it is cut into. */
+  'groove-too-deep': { holder: string; depth: string; room: string; sides: 1 | 2; hint: string };
+  /** A groove leaves nothing in front of it or behind it. */
+  'groove-too-wide': { holder: string; thickness: string; width: string };
+  /** A tube has no wood to cut a groove into. */
+  'groove-in-tube': { holder: string; hint: string };
+  /** Grooves and channels of rails that slope are not reckoned. */
+  'pockets-racked': { run: string };
+  /** Upright slats do not run through posts. */
+  'split-upright': { run: string; hint: string };
   /** Slats by turns on both faces are of one board; this pattern has several. */
   'alternate-boards': { pattern: string; boards: string };
   /** Slats on both faces of posts of which one is deeper or shallower than the rest. */
@@ -70,7 +82,7 @@ export interface GeometryArgs {
     first: string;
     second: string;
     corner: string;
-    why: 'inside' | 'mixed' | 'straight' | 'cut' | 'sharp';
+    why: 'inside' | 'mixed' | 'straight' | 'cut' | 'sharp' | 'grooves' | 'split';
   };
   /** Slat lines of `other` cannot be gone on with in `run`. */
   'lines-elsewhere': {

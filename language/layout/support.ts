@@ -23,11 +23,13 @@ export function findUnsupported({
   const hingeGaps = new Map(
     spec.gates.flatMap((gate) => leafNames(gate).map((name) => [name, gate.hingeGap.value] as const)),
   );
-  const opens = ({ role, gate }: Piece, holder: Piece): number =>
+  const opens = ({ role, gate, cut }: Piece, holder: Piece): number =>
     role === 'stile' && holder.role === 'post' && gate !== undefined
       ? (hingeGaps.get(gate) ?? 0)
-      : spec.measure.step - 1;
+      : Math.max(spec.measure.step - 1, roomIn(holder, cut.thickness));
   return pieces.flatMap((piece): Unsupported[] => {
+    // A cable hangs from eyes.
+    if (piece.role === 'cable') return [];
     if (piece.supports.length === 0) return piece.role === 'post' ? [] : [{ piece: piece.key, support: '' }];
     return piece.supports.flatMap((support): Unsupported[] => {
       const holder = byKey.get(support);
@@ -35,6 +37,14 @@ export function findUnsupported({
       return held ? [] : [{ piece: piece.key, support }];
     });
   });
+}
+
+/** What something so thick may move in a groove of its holder. */
+function roomIn({ solid }: Piece, thickness: number): number {
+  const [hollow] = solid.hollows ?? [];
+  if (!hollow) return 0;
+  const { low, high } = bodyOf(hollow);
+  return high[1] - low[1] - thickness;
 }
 
 /**

@@ -4,8 +4,20 @@ export type ScreenFace = 'front' | 'back';
 
 /** Faces of what holds them that slats lie on, front first; none where they stand between. */
 export function facesOf(mounting: Mounting): readonly ScreenFace[] {
-  if (mounting.kind === 'between') return [];
-  return mounting.kind === 'face' ? [mounting.face] : ['front', 'back'];
+  switch (mounting.kind) {
+    case 'face':
+      return [mounting.face];
+    case 'both':
+    case 'alternate':
+      return ['front', 'back'];
+    default:
+      return [];
+  }
+}
+
+/** Whether slats stand between what holds their ends: on cleats, in grooves or in channels. */
+export function standsBetween({ kind }: Mounting): boolean {
+  return kind === 'between' || kind === 'grooves' || kind === 'channels';
 }
 
 /** The face of a run that looks toward a side: its front, for the side it is seen from; its back, for any other. */

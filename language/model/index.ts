@@ -7,7 +7,7 @@
  */
 export * from './bounds.ts';
 export { DEFAULT_LENGTHS, type DefaultLength, type DefaultName, isMetric, LEAST_TRIM } from './defaults.ts';
-export { facesOf, faceToward, type ScreenFace } from './faces.ts';
+export { facesOf, faceToward, type ScreenFace, standsBetween } from './faces.ts';
 export { type Filling, type FillWay, type FillWays, fillWays } from './fill-ways.ts';
 export {
   type GroundPoint,

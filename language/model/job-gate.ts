@@ -58,6 +58,8 @@ export interface GateSpec {
   /** Two, at the top and at the bottom, when left out. */
   readonly rails?: Sourced<LeafRails>;
   readonly brace?: Sourced<FlatStock>;
+  /** Where it has a cable in place of a brace: that runs from the top corner at the hinges and pulls. */
+  readonly cable?: Origin;
   /** Above ground; the run's own when not stated. */
   readonly bottom?: Sourced<Band>;
   readonly height?: Sourced<Band>;

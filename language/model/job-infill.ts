@@ -1,7 +1,7 @@
 // What fills a bay or a leaf: the pattern, how it is made to close, and how slats are held.
 import type { Ticks } from '../units/index.ts';
 import type { Origin, Sourced } from './job-origin.ts';
-import type { FlatStock } from './job-stock.ts';
+import type { ChannelStock, FlatStock } from './job-stock.ts';
 
 /** The closing rule: which slat may be the last. */
 export type EndRule =
@@ -56,7 +56,21 @@ export type Mounting =
   /** The same lines on the front and on the back. */
   | { readonly kind: 'both' }
   /** One board by turns on both faces: the front begins with a slat, the back with a space. */
-  | { readonly kind: 'alternate' };
+  | { readonly kind: 'alternate' }
+  /** In grooves of what holds their ends, so deep; as wide as stated, else as the thickest slat and `room`. */
+  | {
+      readonly kind: 'grooves';
+      readonly depth: Sourced<Ticks>;
+      readonly width?: Sourced<Ticks>;
+      readonly room: Ticks;
+    }
+  /** In channels on what holds their ends. */
+  | { readonly kind: 'channels'; readonly channel: Sourced<ChannelStock> }
+  /** Through posts of two halves that clamp them. */
+  | { readonly kind: 'split' };
+
+/** How the screws of slats are kept from telling one side from the other. */
+export type ScrewsLook = 'hidden' | 'plugged' | 'alternate';
 
 /** What a run and a gate leaf have in common: slats of a pattern in a frame. */
 export interface InfillSpec {
@@ -69,4 +83,6 @@ export interface InfillSpec {
   /** Holds slats that stand between posts, rails or stiles; needed for `between` only. */
   readonly cleat?: Sourced<FlatStock>;
   readonly endGap: Sourced<Ticks>;
+  /** Their heads are in sight where nothing is said. */
+  readonly screws?: Sourced<ScrewsLook>;
 }

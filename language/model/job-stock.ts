@@ -61,7 +61,18 @@ export interface PostStock extends StockBase {
   readonly through: Sourced<Ticks>;
 }
 
-export type Stock = FlatStock | PostStock;
+/**
+ * U-shaped stock that slats end in: `width` is how far it stands off what it is fixed to, `thickness` through the
+ * screen, both outside; its web lies on the holder.
+ */
+export interface ChannelStock extends StockBase {
+  readonly kind: 'channel';
+  readonly width: Sourced<Ticks>;
+  readonly thickness: Sourced<Ticks>;
+  readonly wall: Sourced<Ticks>;
+}
+
+export type Stock = FlatStock | PostStock | ChannelStock;
 
 /** What a post wears on its top. */
 export interface CapStock {

@@ -70,6 +70,7 @@ const WORDS: Readonly<Record<string, string>> = {
   AllElse: 'all else as',
   CornerStatement: 'corner',
   SlatsStatement: 'slats',
+  ScrewsLook: 'screws',
   CleatsStatement: 'cleats',
   RailsStatement: 'rails',
   StiffenersStatement: 'stiffeners',

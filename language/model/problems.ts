@@ -44,7 +44,7 @@ export interface ProblemArgs {
       | 'low-over-high'
       | 'not-narrower'
       | 'not-thinner'
-      | 'not-thinner'
+      | 'no-pocket'
       | 'over-100';
     readonly limit: string;
   };

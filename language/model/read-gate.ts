@@ -4,12 +4,12 @@ import { faceToward } from './faces.ts';
 import type { FlatStock, GateSpec, InfillSpec, RunSpec, Sourced } from './job.ts';
 import { statedOrOnly } from './only-stock.ts';
 import { statementsOf } from './option-statements.ts';
-import { orAssumed } from './or-assumed.ts';
+import { orAssumed, usualEndGap } from './or-assumed.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
 import { readCount } from './read-count.ts';
 import { type ReadFill, readFill } from './read-fill.ts';
 import { readFlip } from './read-flip.ts';
-import { readInfillFit, readMounting } from './read-infill.ts';
+import { readInfillFit, readMounting, readScrewsLook } from './read-infill.ts';
 import { readLeafRails } from './read-leaf-rails.ts';
 import { readBand, readLength } from './read-length.ts';
 import { readPair } from './read-pair.ts';
@@ -80,6 +80,7 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
     ...(pair ? { pair } : {}),
     ...(rails ? { rails } : {}),
     ...(brace ? { brace } : {}),
+    ...(braceStatement?.cable ? { cable: originOf(reader, braceStatement) } : {}),
     ...(bottom ? { bottom } : {}),
     ...(height ? { height } : {}),
     infill,
@@ -117,7 +118,7 @@ function readBrace(
   statement: ast.BraceStatement | undefined,
   frame: Sourced<FlatStock>,
 ): Sourced<FlatStock> | undefined {
-  if (statement?.none) return undefined;
+  if (statement?.none || statement?.cable) return undefined;
   if (!statement?.stock) return derived(frame);
   return useFlat(reader, statement.stock, { node: statement, property: 'stock', place: 'brace' });
 }
@@ -142,17 +143,23 @@ function readGateInfill(
       ? readFlip(reader, node, flipStatement, hinges)
       : { ...run.infill.flip, origin: { ...run.infill.flip.origin, why: 'derived' as const } };
   const mounting = readMounting(reader, node, pick('SlatsStatement'), DEFAULT_GATE_MOUNTING);
-  const between = mounting.value.kind === 'between';
+  const between = mounting?.value.kind === 'between';
   const cleats = pick('CleatsStatement');
   const ofRun = run.infill.cleat && derived(run.infill.cleat);
   const cleat = cleats || (between && !ofRun) ? statedOrOnly(reader, node, 'cleats', cleats) : ofRun;
-  const endGap = pick('EndGap')
-    ? orAssumed(reader, node, pick('EndGap'), 'endGap')
-    : derived(run.infill.endGap);
-  if (!fill || !endGap) return undefined;
+  const usualGap = usualEndGap(mounting?.value);
+  const ownGap = pick('EndGap') !== undefined || usualGap !== usualEndGap(run.infill.mounting.value);
+  const endGap = ownGap ? orAssumed(reader, node, pick('EndGap'), usualGap) : derived(run.infill.endGap);
+  if (!fill || !endGap || !mounting) return undefined;
   const fit = readInfillFit(reader, node, pick('Fit'), fill);
   if ((between || cleats) && !cleat) return undefined;
   const pattern = fill.spec;
   const origin = originOf(reader, fill.statement);
-  return { pattern, fill: origin, flip, fit, mounting, ...(cleat ? { cleat } : {}), endGap };
+  const look = pick('ScrewsLook');
+  const screws = look ? readScrewsLook(reader, look) : ofRunScrews(run);
+  return { pattern, fill: origin, flip, fit, mounting, ...(cleat ? { cleat } : {}), endGap, ...screws };
+}
+
+function ofRunScrews({ infill }: GateRun['run']): Pick<InfillSpec, 'screws'> {
+  return infill.screws ? { screws: derived(infill.screws) } : {};
 }

@@ -3,7 +3,7 @@ import { DEFAULT_MOUNTING, DEFAULT_SIDE } from './defaults.ts';
 import type { BrokenRun, GateSpec, InfillSpec, RunSpec, Site, Sourced } from './job.ts';
 import { statedOrOnly } from './only-stock.ts';
 import { statementsOf } from './option-statements.ts';
-import { orAssumed } from './or-assumed.ts';
+import { orAssumed, usualEndGap } from './or-assumed.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
 import { embedOnDeck, readDeck, readOnDeck } from './read-deck.ts';
 import { readDressing } from './read-dressing.ts';
@@ -12,7 +12,7 @@ import { readFlip } from './read-flip.ts';
 import { readGate } from './read-gate.ts';
 import { rackedOnlyUpright, readAcross, readGround } from './read-ground.ts';
 import { readHole } from './read-hole.ts';
-import { readInfillFit, readMounting } from './read-infill.ts';
+import { readInfillFit, readMounting, readScrewsLook } from './read-infill.ts';
 import { readJoints } from './read-joints.ts';
 import { readBand, readLength } from './read-length.ts';
 import { fillOfLines, readLinesAs } from './read-lines-as.ts';
@@ -150,16 +150,25 @@ function readRunInfill(
 ): InfillSpec | undefined {
   const flip = readFlip(reader, node, pick('FlipStatement'));
   const mounting = readMounting(reader, node, pick('SlatsStatement'), DEFAULT_MOUNTING);
-  const between = mounting.value.kind === 'between';
+  const between = mounting?.value.kind === 'between';
   const cleats = pick('CleatsStatement');
   const cleat = between || cleats ? statedOrOnly(reader, node, 'cleats', cleats) : undefined;
-  const endGap = orAssumed(reader, node, pick('EndGap'), 'endGap');
-  if (!fill || !endGap) return undefined;
+  const endGap = orAssumed(reader, node, pick('EndGap'), usualEndGap(mounting?.value));
+  if (!fill || !endGap || !mounting) return undefined;
   const fit = readInfillFit(reader, node, pick('Fit'), fill);
   if ((between || cleats) && !cleat) return undefined;
   const pattern = fill.spec;
   const origin = originOf(reader, fill.statement);
-  return { pattern, fill: origin, flip, fit, mounting, ...(cleat ? { cleat } : {}), endGap };
+  return {
+    pattern,
+    fill: origin,
+    flip,
+    fit,
+    mounting,
+    ...(cleat ? { cleat } : {}),
+    endGap,
+    ...readScrewsLook(reader, pick('ScrewsLook')),
+  };
 }
 
 function readBottom(reader: Reader, node: ast.Run, pick: Statements): RunSpec['bottom'] | undefined {

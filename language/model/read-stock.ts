@@ -1,7 +1,7 @@
 import type * as ast from '../grammar/index.ts';
 import { formatLength, type Money, TICKS_PER_FOOT, TICKS_PER_MM, type Ticks } from '../units/index.ts';
 import { MOST_LENGTHS } from './bounds.ts';
-import type { FlatStock, PostStock, Sourced, Stock } from './job.ts';
+import type { ChannelStock, FlatStock, PostStock, Sourced, Stock } from './job.ts';
 import { pickStatements, tellMissing } from './pick-statements.ts';
 import { readLength } from './read-length.ts';
 import { readMaterial } from './read-material.ts';
@@ -18,6 +18,7 @@ const IN_POST = new Set([
   'LengthsStatement',
 ]);
 const IN_CLEAT = new Set(['WidthStatement', 'ThicknessStatement', 'MadeOfStatement', 'LengthsStatement']);
+const IN_CHANNEL = new Set([...IN_CLEAT, 'WallStatement']);
 const IN_BOARD = new Set([...IN_CLEAT, 'WallStatement', 'SpanLimit']);
 
 /** A stock as stated, and as measured where it was; undefined when a size is missing or cannot be. Read once, told once. */
@@ -26,7 +27,8 @@ export function readStock(reader: Reader, node: ast.Stock): Stock | undefined {
   // Whoever comes back here while it is being read comes round in a circle.
   reader.stocks.set(node, undefined);
   const planned = readOnce(reader, node);
-  const stock = planned && planned.kind !== 'post' ? asMeasured(reader, node, planned) : planned;
+  const flat = planned && planned.kind !== 'post' && planned.kind !== 'channel';
+  const stock = flat ? asMeasured(reader, node, planned) : planned;
   reader.stocks.set(node, stock);
   return stock;
 }
@@ -38,6 +40,8 @@ function readOnce(reader: Reader, node: ast.Stock): Stock | undefined {
       return readPost(reader, node);
     case 'Rip':
       return readRip(reader, node);
+    case 'Channel':
+      return readChannel(reader, node);
     default:
       return readFlat(reader, node);
   }
@@ -54,6 +58,35 @@ function readPost(reader: Reader, node: ast.Post): PostStock | undefined {
   };
   if (!along || !through) return undefined;
   return { kind: 'post', name: node.name, origin: originOf(reader, node), along, through, ...rest };
+}
+
+/** A channel has a wall, and a space within it. */
+function readChannel(reader: Reader, node: ast.Channel): ChannelStock | undefined {
+  const pick = pickStatements(reader, 'channel', node.statements, IN_CHANNEL);
+  const width = size(reader, node, 'width', pick('WidthStatement'));
+  const thickness = size(reader, node, 'thickness', pick('ThicknessStatement'));
+  const wall = size(reader, node, 'wall', pick('WallStatement'));
+  const rest = {
+    ...materialOf(reader, pick('MadeOfStatement')),
+    ...lengthsOf(reader, pick('LengthsStatement')),
+  };
+  if (!width || !thickness || !wall) return undefined;
+  const least = Math.min(width.value, Math.floor(thickness.value / 2));
+  if (wall.value >= least) {
+    const [own = '', w, t] = [wall, width, thickness].map(({ value }) => formatLength(value, reader.measure));
+    const args = { what: 'wall', size: own, reason: 'no-pocket' as const, limit: `${w} by ${t}` };
+    tell(reader, 'impossible-size', wall.origin, args);
+    return undefined;
+  }
+  return {
+    kind: 'channel',
+    name: node.name,
+    origin: originOf(reader, node),
+    width,
+    thickness,
+    wall,
+    ...rest,
+  };
 }
 
 function readFlat(reader: Reader, node: ast.Board | ast.Rail | ast.Cleat): FlatStock | undefined {

@@ -1,5 +1,5 @@
 import type * as ast from '../grammar/index.ts';
-import type { FlatStock, PostStock, Sourced, Stock } from './job.ts';
+import type { ChannelStock, FlatStock, PostStock, Sourced, Stock } from './job.ts';
 import { readStock } from './read-stock.ts';
 import { follow, isOwn, type Node, originOf, type Reader, tell } from './reader.ts';
 import { wordForStock } from './resolve-parameter.ts';
@@ -25,9 +25,10 @@ export function useFlat(
 
 /** The same for stock that is found already. */
 export function flatFrom(reader: Reader, node: ast.Stock, at: StockPlace): Sourced<FlatStock> | undefined {
-  if (node.$type === 'Post') return tellWrongKind(reader, node, at, 'board, rip, rail or cleat');
+  if (node.$type === 'Post' || node.$type === 'Channel')
+    return tellWrongKind(reader, node, at, 'board, rip, rail or cleat');
   const stock = soundStock(reader, node, at);
-  if (!stock || stock.kind === 'post') return undefined;
+  if (!stock || stock.kind === 'post' || stock.kind === 'channel') return undefined;
   return { value: stock, origin: originOf(reader, at.node, at.property) };
 }
 
@@ -42,6 +43,18 @@ export function usePost(
   if (node.$type !== 'Post') return tellWrongKind(reader, node, at, 'post');
   const stock = soundStock(reader, node, at);
   if (stock?.kind !== 'post') return undefined;
+  return { value: stock, origin: originOf(reader, at.node, at.property) };
+}
+
+/** A channel that is found already; undefined when it is broken or none, which is told. */
+export function channelFrom(
+  reader: Reader,
+  node: ast.Stock,
+  at: StockPlace,
+): Sourced<ChannelStock> | undefined {
+  if (node.$type !== 'Channel') return tellWrongKind(reader, node, at, 'channel');
+  const stock = soundStock(reader, node, at);
+  if (stock?.kind !== 'channel') return undefined;
   return { value: stock, origin: originOf(reader, at.node, at.property) };
 }
 

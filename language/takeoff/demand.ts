@@ -26,6 +26,7 @@ export function demandOf(layout: Layout, job: Job): readonly StockDemand[] {
   const byStock = new Map<string, Piece[]>();
   for (const run of layout.runs)
     for (const piece of run.pieces) {
+      if (NO_STOCK.has(piece.role)) continue;
       const held = byStock.get(piece.cut.stock);
       if (held) held.push(piece);
       else byStock.set(piece.cut.stock, [piece]);
@@ -96,7 +97,10 @@ function stocksOf(layout: Layout, job: Job): ReadonlyMap<string, Stock> {
   return stocks;
 }
 
-const KINDS: ReadonlySet<unknown> = new Set(['board', 'rip', 'post', 'rail', 'cleat']);
+/** Made from offcuts, or bought as hardware. */
+const NO_STOCK: ReadonlySet<Piece['role']> = new Set<Piece['role']>(['spacer', 'cable']);
+
+const KINDS: ReadonlySet<unknown> = new Set(['board', 'rip', 'post', 'rail', 'cleat', 'channel']);
 
 function isStock(value: object): value is Stock {
   return 'kind' in value && 'lengths' in value && 'name' in value && KINDS.has(value.kind);

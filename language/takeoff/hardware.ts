@@ -1,4 +1,4 @@
-import { bagsFor, gateFigures, holesOf } from '../figures/index.ts';
+import { bagsFor, gateFigures, holesOf, screwedTo } from '../figures/index.ts';
 import type { Layout, Piece, RunLayout } from '../layout/index.ts';
 import { isMetric, type Job } from '../model/index.ts';
 import {
@@ -13,6 +13,7 @@ import {
   toInches,
 } from '../units/index.ts';
 import { demandOf } from './demand.ts';
+import { bolts, cables, spacers } from './holding-hardware.ts';
 
 /** Something that is bought besides boards, counted from the pieces. */
 export interface Item {
@@ -46,7 +47,10 @@ export function hardwareOf(layout: Layout, job: Job): readonly Item[] {
     ...screws(runs, job, metric),
     ...concrete(runs, job, metric),
     ...counted(pieces, 'cap', 'cap', 'post caps', 'one a post'),
+    ...spacers(pieces, job),
+    ...bolts(runs, metric),
     ...leaves(runs, job),
+    ...cables(pieces, job),
     ...sealer(layout, job),
     finish(runs, metric),
   ].filter(({ net }) => net > 0);
@@ -57,7 +61,7 @@ function screws(runs: readonly RunLayout[], job: Job, metric: boolean): readonly
   const byLength = new Map<Ticks, number>();
   const fillers = runs.some(({ pieces }) => pieces.some(({ role }) => role === 'filler'));
   for (const run of runs) {
-    const byKey = new Map(run.pieces.map((piece) => [piece.key, piece]));
+    const byKey = new Map([...run.pieces, ...run.borrowed].map((piece) => [piece.key, piece]));
     for (const slat of run.pieces) {
       if (slat.role === 'filler') {
         const length = job.screws?.value ?? screwLength(slat.cut.thickness, metric);
@@ -65,9 +69,10 @@ function screws(runs: readonly RunLayout[], job: Job, metric: boolean): readonly
       }
       if (slat.role !== 'slat' && slat.role !== 'trim') continue;
       const each = slat.cut.width <= (metric ? ONE_SCREW.metric : ONE_SCREW.imperial) ? 1 : 2;
+      const holders = screwedTo(run, slat, byKey);
       // Held between two cleats it is screwed through one of them.
-      const cleats = slat.supports.filter((key) => byKey.get(key)?.role === 'cleat').length;
-      const others = slat.supports.length - cleats;
+      const cleats = holders.filter(({ role }) => role === 'cleat').length;
+      const others = holders.length - cleats;
       const crossings = others + Math.ceil(cleats / 2);
       const length = job.screws?.value ?? screwLength(slat.cut.thickness, metric);
       byLength.set(length, (byLength.get(length) ?? 0) + crossings * each);
@@ -167,7 +172,7 @@ function sealer(layout: Layout, job: Job): readonly Item[] {
 
 /** Square inches of faces and edges of a piece that are coated: its length times the girth of its section. */
 export function coatedOf({ role, cut }: Piece, { embed }: Pick<RunLayout, 'embed'>): number {
-  if (role === 'cap') return 0;
+  if (role === 'cap' || role === 'cable') return 0;
   const length = role === 'post' ? Math.max(0, cut.longPoint - embed.value) : cut.longPoint;
   return toInches(length) * 2 * toInches(meanWidth(cut) + cut.thickness);
 }

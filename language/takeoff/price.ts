@@ -1,4 +1,4 @@
-import type { Layout } from '../layout/index.ts';
+import { isBackHalf, type Layout } from '../layout/index.ts';
 import { isMetric, type Job, type Quote, type TaskCount } from '../model/index.ts';
 import type { Money } from '../units/index.ts';
 import type { BoardPlan } from './board-plan.ts';
@@ -148,7 +148,7 @@ function countOf(per: TaskCount, { runs }: Layout, plans: readonly BoardPlan[]):
       return runs.reduce((sum, { bays }) => sum + bays.filter(({ gate }) => gate === undefined).length, 0);
     case 'post':
     case 'hole':
-      return pieces.filter(({ role }) => role === 'post').length;
+      return pieces.filter((piece) => piece.role === 'post' && !isBackHalf(piece)).length;
     case 'slat':
       return pieces.filter(({ role }) => role === 'slat').length;
     case 'piece':

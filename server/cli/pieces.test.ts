@@ -101,6 +101,7 @@ it('writes values separated by commas in the measure of the job', async () => {
     'end 1',
     'end 2',
     'taper',
+    'grooves',
     'key',
   ]);
   const slat = rows.find((row) => row.at(-1) === 'side/b1/c01') ?? [];
@@ -115,7 +116,7 @@ it('quotes what would break a line of values', async () => {
   const job = SHED.replaceAll('side', '"side, left; <b>"');
   const { out } = await runHere(folderWith({ 'shed.slat': job }), 'pieces', 'shed.slat', '--csv');
   const rows = readCsv(out);
-  expect(new Set(rows.map((row) => row.length))).toEqual(new Set([15]));
+  expect(new Set(rows.map((row) => row.length))).toEqual(new Set([16]));
   expect(rows[1]?.[1]).toBe('side, left; <b>');
 });
 

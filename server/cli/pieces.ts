@@ -1,6 +1,6 @@
 import { taperLine, taperOf } from '../../language/drawing/index.ts';
 import { cutSlats } from '../../language/figures/index.ts';
-import type { Piece, RunLayout, Vec3 } from '../../language/layout/index.ts';
+import type { Groove, Piece, RunLayout, Vec3 } from '../../language/layout/index.ts';
 import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
 import { asCsv } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
@@ -72,6 +72,14 @@ function asJson({ piece, state, planned }: Planned & { readonly piece: Piece }) 
     shortPoint: millimeters(cut.shortPoint),
     state,
     planned: planned === undefined ? null : millimeters(planned),
+    grooves: (cut.grooves ?? []).map(({ side, from, to, at, width, depth }) => ({
+      side,
+      from: millimeters(from),
+      to: millimeters(to ?? cut.longPoint),
+      at: millimeters(at),
+      width: millimeters(width),
+      depth: millimeters(depth),
+    })),
     ends: cut.ends.map(({ miter, bevel }) => ({ miter: angle(miter), bevel: angle(bevel) })),
     scribe: cut.scribe?.map(({ at, width }) => ({ at: millimeters(at), width: millimeters(width) })) ?? null,
     key: piece.key,
@@ -108,6 +116,7 @@ const HEADINGS = [
   'end 1',
   'end 2',
   'taper',
+  'grooves',
   'key',
 ];
 
@@ -130,8 +139,20 @@ function cells(piece: Piece, measure: Measure): string[] {
     endOf(first),
     endOf(second),
     taperLine(taperOf(piece, measure)),
+    (cut.grooves ?? []).map((groove) => grooveOf(role, groove, length)).join('; '),
     key,
   ];
+}
+
+/** Where a groove is, how wide and deep, and from where along the piece: of an upright one from its foot. */
+function grooveOf(
+  role: Piece['role'],
+  { side, from, to, width, depth }: Groove,
+  length: (ticks: Ticks) => string,
+): string {
+  const sides = role === 'rail' ? { start: 'top', end: 'bottom' } : { start: 'left', end: 'right' };
+  const until = to === undefined ? 'out at the end' : `to ${length(to)}`;
+  return `${sides[side]} ${length(width)} wide, ${length(depth)} deep, from ${length(from)} ${until}`;
 }
 
 function endOf({ miter, bevel }: Piece['cut']['ends'][number]): string {

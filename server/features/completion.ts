@@ -153,11 +153,14 @@ export class SlatCompletion extends DefaultCompletionProvider {
   }
 }
 
-/** Lower comes first; 9 is not offered: a post is no slat, and nothing else is a post. */
+/** Lower comes first; 9 is not offered: a post is no slat, and nothing else is a post; so with channels. */
 function rank(type: string, { container, property }: ReferenceInfo): number {
   const at = container.$type;
   if (at === 'PostsStatement' || at === 'GatePosts') return type === 'Post' ? 0 : 9;
   if (type === 'Post') return 9;
+  // Only slats end in channels, and in nothing else.
+  if (at === 'SlatsStatement' || type === 'Channel')
+    return at === 'SlatsStatement' && type === 'Channel' ? 0 : 9;
   if (at === 'CleatsStatement') return type === 'Cleat' ? 0 : 2;
   if (
     at === 'RailsStatement' ||

@@ -1,5 +1,6 @@
 import { describeChoice, SPAN_OVER_THICKNESS } from '../../language/checks/index.ts';
 import {
+  type BothFaces,
   bothFaces,
   clearWhenOpen,
   cutOffAngle,
@@ -51,7 +52,9 @@ export function stockLines(stock: Stock, measure: Measure): string[] {
   const section =
     stock.kind === 'post'
       ? `${show(stock.along.value)} along the run, ${show(stock.through.value)} through it`
-      : `${show(stock.width.value)} wide, ${show(stock.thickness.value)} thick`;
+      : stock.kind === 'channel'
+        ? `stands ${show(stock.width.value)} off what it is on, ${show(stock.thickness.value)} through the screen, ${show(stock.thickness.value - 2 * stock.wall.value)} inside`
+        : `${show(stock.width.value)} wide, ${show(stock.thickness.value)} thick`;
   const lines = [section];
   if (stock.kind === 'rip' && stock.parent) {
     lines.push(`ripped from ${stock.parent.name}, ${formatLength(stock.parent.width.value, measure)} wide`);
@@ -59,7 +62,7 @@ export function stockLines(stock: Stock, measure: Measure): string[] {
   lines.push(stock.material ? materialLine(stock.material) : 'material not stated: taken as wood');
   const lengths = stock.lengths.map(({ value }) => formatLength(value, measure));
   lines.push(lengths.length > 0 ? `sold in ${lengths.join(', ')}` : 'lengths it is sold in are not stated');
-  if (stock.kind === 'post') return lines;
+  if (stock.kind === 'post' || stock.kind === 'channel') return lines;
   if (stock.spanLimit) lines.push(`spans at most ${formatLength(stock.spanLimit.value, measure)}, as stated`);
   else if ((stock.material?.kind.value ?? 'wood') === 'wood') {
     const span = formatLength(SPAN_OVER_THICKNESS * stock.thickness.value, measure);
@@ -166,7 +169,7 @@ function faceLines(run: RunLayout, measure: Measure): string[] {
   const alike = {
     same: 'alike from both sides',
     'upside-down': 'alike from both sides once turned upside down',
-    different: `not alike from both sides, from ${faces.answer === 'different' ? faces.piece.label : ''} on`,
+    different: differing(faces),
   }[faces.answer];
   const found =
     run.spec.infill.mounting.value.kind === 'alternate'
@@ -176,6 +179,13 @@ function faceLines(run: RunLayout, measure: Measure): string[] {
   const angle = formatDegrees(seeThroughFrom(found.overlap, found.cavity));
   const overlap = formatLength(Math.round(found.overlap), measure);
   return [`faces overlap by ${overlap}; one sees through from ${angle} off square`, alike];
+}
+
+function differing(faces: BothFaces): string {
+  if (faces.answer !== 'different') return '';
+  return faces.by === 'screws'
+    ? `alike from both sides but for the screws, which show on one side alone, from ${faces.piece.label} on`
+    : `not alike from both sides, from ${faces.piece.label} on`;
 }
 
 /** Of a leaf, or of both leaves of a pair. */

@@ -38,7 +38,7 @@ const after = (path: string, start: string): string =>
 
 /** How far a stock spans in the wind of the job, or at the least pressure of the standard. */
 export function spanLines(stock: Stock, kept: Kept | undefined, measure: Measure): readonly string[] {
-  if (stock.kind === 'post' || stock.kind === 'cleat') return [];
+  if (stock.kind === 'post' || stock.kind === 'cleat' || stock.kind === 'channel') return [];
   const stated = kept?.work.job.site.wind;
   const pressure = stated?.kind === 'pressure' ? stated.pressure : LEAST_SERVICE_PRESSURE.value;
   const { span, by } = largestSpan(stock, pressure);

@@ -55,6 +55,15 @@ export const ELEMENTS_SNIPPETS: StatementSnippets = {
       'holds slats that stand between posts or rails',
     ),
   ],
+  Channel: [
+    one(
+      'channel',
+      `channel [name] {
+  width [1-1/4"~32 mm]    thickness [1-1/8"~28 mm]    wall [1/8"~3 mm]
+}`,
+      'U-shaped, for the ends of slats; thickness is outside, through the screen',
+    ),
+  ],
   Pattern: [
     one(
       'pattern',

@@ -36,5 +36,8 @@ export const GATES_SNIPPETS: StatementSnippets = {
     one('rails at', `rails at [3'~900 mm]`, 'middle rails: their middles above ground'),
     one('rails at course', 'rails at course [5]', 'middle rails that carry courses of the run on'),
   ],
-  BraceStatement: [one('brace', 'brace [none]', 'from the low hinge corner up to the latch')],
+  BraceStatement: [
+    one('brace', 'brace [none]', 'from the low hinge corner up to the latch'),
+    one('brace cable', 'brace cable', 'from the top hinge corner down to the latch, where it pulls'),
+  ],
 };

@@ -170,6 +170,12 @@ export const RUNS_SNIPPETS: StatementSnippets = {
     one('slats on face', 'slats on [front|back] face', 'on the posts or rails'),
     one('slats on both faces', 'slats on both faces', 'the same lines on front and back'),
     one('slats on alternate faces', 'slats on alternate faces', 'one board by turns on front and back'),
+    one('slats in grooves', 'slats in grooves, [5/8"~15 mm] deep', 'cut into the posts or the frame'),
+    one('slats in channels', 'slats in channels []', 'on the posts or the frame'),
+    one('slats through split posts', 'slats through split posts', 'posts are two of their stock, bolted'),
+  ],
+  ScrewsLook: [
+    one('screws', 'screws [plugged|hidden|alternate]', 'how they are kept from telling the sides apart'),
   ],
   CleatsStatement: [one('cleats', 'cleats []', 'hold slats that stand between')],
   RailsStatement: [one('rails', 'rails []', 'carry upright slats')],

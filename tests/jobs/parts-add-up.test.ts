@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Bay, FitResult, Leaf, Opening, Piece, RunLayout } from '../../language/layout/index.ts';
 import { findOverlaps, findUnsupported, isInBay } from '../../language/layout/index.ts';
-import { facesOf, type Mounting } from '../../language/model/index.ts';
+import { facesOf, type Mounting, standsBetween } from '../../language/model/index.ts';
 import { allJobs, openAll } from './index.ts';
 
 const { open } = openAll();

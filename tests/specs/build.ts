@@ -13,6 +13,7 @@ import type {
   PostStock,
   Remedy,
   RunSpec,
+  ScrewsLook,
   Sourced,
 } from '../../language/model/index.ts';
 import { IMPERIAL, inches, type Measure, type Ticks } from '../../language/units/index.ts';
@@ -81,6 +82,7 @@ export interface InfillParts {
   readonly flip?: Partial<FlipSpec>;
   readonly remedies?: readonly Remedy[];
   readonly mounting?: Mounting;
+  readonly screws?: ScrewsLook;
   readonly cleat?: FlatStock;
   readonly endGap?: Ticks;
 }
@@ -101,6 +103,7 @@ export function infillOf(path: string, parts: InfillParts): InfillSpec {
       remedies: (parts.remedies ?? []).map((remedy) => sourced(remedy, `${path}/fit`)),
       origin: originOf(`${path}/fit`),
     },
+    ...(parts.screws ? { screws: sourced(parts.screws, `${path}/screws`) } : {}),
     mounting: sourced<Mounting>(parts.mounting ?? { kind: 'between' }, `${path}/slats`),
     cleat: parts.cleat && sourced(parts.cleat, `${path}/cleats`),
     endGap: sourced(parts.endGap ?? 0, `${path}/end-gap`),

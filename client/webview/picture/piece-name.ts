@@ -11,7 +11,11 @@ function partName(part: string): string {
   if (letter !== undefined)
     return `${behind ? 'back ' : ''}${{ b: 'bay', p: 'post', c: 'slat' }[letter]} ${number}`;
   if (part === 'back-trim') return 'back trim';
-  const [, what, which] = /^(cleat|rail|stile|trim|stiffener|batten|collar)-([a-z-]+)$/.exec(part) ?? [];
+  if (part === 'back') return 'back half';
+  const [, end, count] = /^spacer-([a-z]+)-0*(\d+)$/.exec(part) ?? [];
+  if (end !== undefined) return `${end} spacer ${count}`;
+  const [, what, which] =
+    /^(cleat|rail|stile|trim|stiffener|batten|collar|channel)-([a-z-]+)$/.exec(part) ?? [];
   if (which !== undefined) return `${which.replaceAll('-', ' ')} ${what}`;
   return plain(part);
 }

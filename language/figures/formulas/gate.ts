@@ -42,3 +42,19 @@ export function unbracedSag(
 ): number {
   return ((weight / 2 / rails) * rail.length ** 3) / (12 * rail.stiffness * rail.inertia);
 }
+
+/**
+ * What cables of one rope, one in every space between the rails of a leaf, are pulled by: half the weight hangs at the
+ * latch, and each takes as much of it as it is stiff against that, `E A sin² a / L`. Of one alone `W / (2 sin a)`.
+ */
+export function cablePulls(
+  weight: number,
+  cables: readonly { readonly length: number; readonly rise: number }[],
+): readonly number[] {
+  const stiff = cables.map(({ length, rise }) => (rise / length) ** 2 / length);
+  const all = stiff.reduce((sum, one) => sum + one, 0);
+  return cables.map(({ length, rise }, index) => {
+    const share = all > 0 ? (stiff[index] ?? 0) / all : 0;
+    return rise > 0 ? (weight * share * length) / (2 * rise) : 0;
+  });
+}

@@ -1,11 +1,14 @@
-import type { Leaf, Piece, RunLayout } from '../../layout/index.ts';
-import type { FlatStock, Job, Material } from '../../model/index.ts';
+import type { Leaf, RunLayout } from '../../layout/index.ts';
+import type { Job } from '../../model/index.ts';
 import { HINGE_PLACES, SOAKED, THIRD_HINGE } from '../../standards/index.ts';
 import { toInches } from '../../units/index.ts';
-import { bracedSag, hingePull, rectangle, unbracedSag } from '../formulas/index.ts';
+import { hingePull } from '../formulas/index.ts';
 import type { Working } from '../working.ts';
 import { amount, inchesOf, input, known, STATICS, step } from './amounts.ts';
+import { cableTension, sagOf } from './gate-brace.ts';
+import { isWood, materialOf, volumeOf } from './leaf-weight.ts';
 import { densityOf, strengthOf } from './material-values.ts';
+import { postSection } from './post-section.ts';
 
 /** What a leaf weighs and does to what it hangs on. Pounds. */
 export interface GateFigures {
@@ -23,12 +26,14 @@ export function gateFigures(run: RunLayout, _job: Job): readonly GateFigures[] {
 
 function figuresOf(run: RunLayout, leaf: Leaf): GateFigures {
   const pieces = run.pieces.filter(({ gate, role }) => gate === leaf.gate && role !== 'post');
-  const dry = pieces.reduce(
-    (sum, piece) => sum + volumeOf(piece) * densityOf(materialOf(leaf, piece)).value,
-    0,
-  );
-  const wood = pieces.every((piece) => (materialOf(leaf, piece)?.kind.value ?? 'wood') === 'wood');
-  const wet = wood ? dry * SOAKED.value : dry;
+  let [dry, wet] = [0, 0];
+  for (const piece of pieces) {
+    const material = materialOf(leaf, piece);
+    const own = volumeOf(leaf, piece) * densityOf(material).value;
+    dry += own;
+    wet += isWood(material) ? own * SOAKED.value : own;
+  }
+  const wood = pieces.some((piece) => isWood(materialOf(leaf, piece)));
   const [width, height] = [toInches(leaf.width), toInches(leaf.height)];
   const apart = Math.max(height / 2, height - HINGE_PLACES.fromTop.value - HINGE_PLACES.fromBottom.value);
   const pull = hingePull({ weight: wet, reach: width / 2, hingesApart: apart });
@@ -45,7 +50,7 @@ function figuresOf(run: RunLayout, leaf: Leaf): GateFigures {
   const weight = [
     input('pieces of the leaf', 'n', amount(pieces.length, ''), 'as laid out'),
     known('weight of the frame when dry', 'γ', density, 'lb/ft3'),
-    ...(wood ? [input('soaked', '', amount(SOAKED.value, ''), 'common practice')] : []),
+    ...(wood ? [input('soaked wood', '', amount(SOAKED.value, ''), 'common practice')] : []),
   ];
   const hinge: Working = {
     code: 'gate-hinges',
@@ -75,120 +80,26 @@ function figuresOf(run: RunLayout, leaf: Leaf): GateFigures {
     dry,
     wet,
     hinges,
-    workings: [hinge, sagOf(leaf, pieces, wet, where), hingePost(run, leaf, wet, where)],
-  };
-}
-
-/** The longest and the shortest edge along the grain, averaged; ft3. */
-function volumeOf({ cut }: Piece): number {
-  const length = (toInches(cut.longPoint) + toInches(cut.shortPoint)) / 2;
-  return (toInches(cut.width) * toInches(cut.thickness) * length) / 1_728;
-}
-
-function materialOf(leaf: Leaf, { role, cut }: Piece): Material | undefined {
-  const { spec } = leaf;
-  const stocks: readonly (FlatStock | undefined)[] = [
-    ...spec.infill.pattern.repeat.map(({ value }) => value),
-    spec.frame.value,
-    spec.brace?.value,
-    spec.infill.cleat?.value,
-  ];
-  const found = stocks.find((stock) => stock?.name === cut.stock);
-  return found?.material ?? (role === 'slat' ? undefined : spec.frame.value.material);
-}
-
-/** Clear heights between its rails, from the bottom. */
-function panesOf(pieces: readonly Piece[]): readonly number[] {
-  const rails = pieces
-    .filter(({ role }) => role === 'rail')
-    .map(({ solid }) => solid.vertices.map(([, , z]) => z))
-    .map((heights) => [Math.min(...heights), Math.max(...heights)] as const)
-    .sort((a, b) => a[0] - b[0]);
-  return rails.slice(1).map(([low], index) => Math.max(1, toInches(low - (rails[index]?.[1] ?? low))));
-}
-
-function sagOf(leaf: Leaf, pieces: readonly Piece[], weight: number, where: Working['where']): Working {
-  const frame = leaf.spec.frame.value;
-  const strength = strengthOf(frame.material, {
-    width: frame.width.value,
-    thickness: frame.thickness.value,
-    flat: false,
-  });
-  const [width, height] = [toInches(leaf.width), toInches(leaf.height)];
-  const member = toInches(frame.width.value);
-  const inside = Math.max(1, width - 2 * member);
-  const panes = panesOf(pieces);
-  const [rise = Math.max(1, height - 2 * member)] = panes;
-  const brace = leaf.spec.brace?.value;
-  if (!brace) {
-    const { inertia } = rectangle(toInches(frame.thickness.value), member);
-    const sag = unbracedSag(weight, { length: inside, inertia, stiffness: strength.stiffness.value });
-    return {
-      code: 'gate-sag',
-      title: `Drop of the latch side of ${leaf.gate}, without a brace`,
-      where,
-      formula: 'd = (W / 4) L³ / (12 E I)',
-      inputs: [
-        input('weight wet', 'W', amount(weight, 'lb'), 'the pieces, soaked'),
-        input('rail between stiles', 'L', amount(inside, 'in'), 'as laid out'),
-        known('stiffness', 'E', strength.stiffness, 'psi'),
-      ],
-      steps: [step('second moment of a rail, I', amount(inertia, 'in4'))],
-      figure: amount(sag, 'in'),
-      basis: [STATICS, SOAKED],
-      notes: ['If its corners were rigid. Corners of wood give: without a brace it drops by more.'],
-    };
-  }
-  const length = Math.hypot(inside, rise);
-  const area = toInches(brace.width.value) * toInches(brace.thickness.value);
-  const alone = (panes.length > 0 ? panes : [rise]).map((each) =>
-    bracedSag(weight, {
-      length: Math.hypot(inside, each),
-      rise: each,
-      area,
-      stiffness: strength.stiffness.value,
-    }),
-  );
-  // Stiles stay straight, so every space between rails drops by the same, and each brace takes its share.
-  const sag = 1 / alone.reduce((sum, one) => sum + 1 / one.sag, 0);
-  const push = Math.max(...alone.map((one) => (one.push * sag) / one.sag));
-  return {
-    code: 'gate-sag',
-    title: `Drop of the latch corner of ${leaf.gate}`,
-    where,
-    formula:
-      alone.length > 1
-        ? 'd = 1 / Σ (1 / di), di = W L / (2 E A sin² a)'
-        : 'd = N L / (E A sin a), N = W / (2 sin a)',
-    inputs: [
-      input('weight wet', 'W', amount(weight, 'lb'), 'the pieces, soaked'),
-      ...(alone.length > 1
-        ? [input('braces', '', amount(alone.length, ''), 'one in every space between rails')]
-        : []),
-      input(
-        'brace',
-        'L',
-        amount(length, 'in'),
-        alone.length > 1 ? 'corner to corner in the lowest space' : 'corner to corner inside the frame',
-      ),
-      input('its rise', '', amount(rise, 'in'), 'as laid out'),
-      known('stiffness', 'E', strength.stiffness, 'psi'),
+    workings: [
+      hinge,
+      leaf.spec.cable
+        ? cableTension(leaf, leaf.spec.cable, pieces, wet, where)
+        : sagOf(leaf, pieces, wet, where),
+      hingePost(run, leaf, wet, where),
     ],
-    steps: [
-      step(alone.length > 1 ? 'greatest push in a brace, N' : 'push in the brace, N', amount(push, 'lb')),
-      step('its section, A', amount(area, 'in2')),
-    ],
-    figure: amount(sag, 'in'),
-    basis: [STATICS, SOAKED],
-    notes: ['Of the brace alone; its ends have to bear on the frame, and play in hinges adds to it.'],
   };
 }
 
 /** What the leaf's weight does to the hinge post, along the run. */
 function hingePost(run: RunLayout, leaf: Leaf, weight: number, where: Working['where']): Working {
   const post = leaf.spec.post.value;
-  const [along, through] = [toInches(post.along.value), toInches(post.through.value)];
-  const section = rectangle(through, along, post.wall && toInches(post.wall.value));
+  const along = toInches(post.along.value);
+  const bay = run.bays.find(({ number }) => number === leaf.bay);
+  const mark = run.posts.find(({ from, to }) =>
+    leaf.spec.hinges.value === 'left' ? to === bay?.from : from === bay?.to,
+  );
+  const bent = postSection(run, mark ?? { key: '' }, post, 'along');
+  const { section } = bent;
   const reach = along / 2 + toInches(leaf.spec.hingeGap.value) + toInches(leaf.width) / 2;
   const moment = weight * reach;
   const { allowable } = strengthOf(post.material, {
@@ -210,16 +121,14 @@ function hingePost(run: RunLayout, leaf: Leaf, weight: number, where: Working['w
       ...(lasting === undefined
         ? []
         : [input('allowable bending, lasting load', "Fb'", amount(lasting, 'psi'), allowable?.from ?? '')]),
+      ...bent.inputs,
     ],
-    steps: [
-      step('moment at grade', amount(moment / 12, 'ft-lb')),
-      step('section modulus S along the run', amount(section.modulus, 'in3')),
-    ],
+    steps: [step('moment at grade', amount(moment / 12, 'ft-lb')), ...bent.steps],
     figure: amount(moment / section.modulus, 'psi'),
     ...(lasting === undefined
       ? {}
       : { limit: { name: "Fb'", is: 'at most' as const, ...amount(lasting, 'psi') } }),
     basis: [STATICS, SOAKED, ...(allowable?.published ? [allowable.published] : [])],
-    notes: ['The wind on the post stands by itself under its own figure.'],
+    notes: ['The wind on the post stands by itself under its own figure.', ...bent.notes],
   };
 }

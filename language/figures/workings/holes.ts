@@ -1,4 +1,4 @@
-import type { RunLayout } from '../../layout/index.ts';
+import { backHalfKey, isBackHalf, type RunLayout } from '../../layout/index.ts';
 import { isMetric, type Job } from '../../model/index.ts';
 import { BAGS, CONCRETE_WASTE, COVER, HOLE_WIDTHS, METRIC_BAGS } from '../../standards/index.ts';
 import { convert, type Ticks, toInches } from '../../units/index.ts';
@@ -40,7 +40,8 @@ function bagOf(job: Job): ConcreteBag {
 /** Undefined where no hole is stated. */
 export function holesOf(run: RunLayout, job: Job): Holes | undefined {
   const { hole } = run.spec;
-  const posts = run.pieces.filter(({ role }) => role === 'post');
+  const posts = run.pieces.filter((piece) => piece.role === 'post' && !isBackHalf(piece));
+  const behind = new Map(run.pieces.filter(isBackHalf).map((piece) => [piece.key, piece]));
   if (!hole || posts.length === 0 || heldByDeck(run)) return undefined;
   const metric = isMetric(job.measure.value);
   const bag = bagOf(job);
@@ -54,10 +55,13 @@ export function holesOf(run: RunLayout, job: Job): Holes | undefined {
     0,
   ];
   for (const post of posts) {
-    const { low, high } = boxOf(post);
+    const half = behind.get(backHalfKey(post.key));
+    const { low } = boxOf(post);
+    const { high } = boxOf(half ?? post);
+    const wood = toInches(post.cut.width) * toInches(post.cut.thickness) * (half ? 2 : 1);
     const [along, through] = [toInches(high[0] - low[0]), toInches(high[1] - low[1])];
     const depth = toInches(footingLevel(run, Math.round((low[0] + high[0]) / 2)) - low[2]);
-    const volumes = holeVolumes(diameter, depth, toInches(hole.gravel.value), along * through);
+    const volumes = holeVolumes(diameter, depth, toInches(hole.gravel.value), half ? wood : along * through);
     concrete += volumes.concrete;
     gravel += volumes.gravel;
     byHole += bagsFor(volumes.concrete, bag.yields);

@@ -2,10 +2,10 @@ import { heightAt, type PostMark, type RunLayout } from '../../layout/index.ts';
 import { type Job, levelAt, type PostStock } from '../../model/index.ts';
 import type { Published, PublishedValue } from '../../standards/index.ts';
 import { inches, type Ticks, toInches } from '../../units/index.ts';
-import { rectangle } from '../formulas/index.ts';
 import type { Working } from '../working.ts';
 import { amount, inchesOf, input, STATICS, step } from './amounts.ts';
 import { strengthOf } from './material-values.ts';
+import { postSection } from './post-section.ts';
 import { oncePerRun } from './remember.ts';
 import { strengthInputs } from './slats.ts';
 import { type WindLoad, windOn } from './wind-on.ts';
@@ -116,8 +116,8 @@ function workOutBending(run: RunLayout, job: Job): readonly PostBending[] {
 
 function bendingOf(run: RunLayout, load: PostLoad): PostBending {
   const { stock, mark, wind } = load;
-  const [along, through] = [toInches(stock.along.value), toInches(stock.through.value)];
-  const section = rectangle(along, through, stock.wall && toInches(stock.wall.value));
+  const bent = postSection(run, mark, stock, 'through');
+  const { section } = bent;
   const strength = strengthOf(stock.material, {
     width: stock.along.value,
     thickness: stock.through.value,
@@ -151,17 +151,14 @@ function bendingOf(run: RunLayout, load: PostLoad): PostBending {
         input('face it carries, up', 's', inchesOf(load.faceHeight), 'as laid out'),
         input('along the run', 'b', inchesOf(stock.along.value), 'stated'),
         input('through it', 'd', inchesOf(stock.through.value), 'stated'),
-        ...(stock.wall ? [input('wall', '', inchesOf(stock.wall.value), 'stated')] : []),
+        ...bent.inputs,
         ...strengthInputs(strength),
       ],
       steps: [
         step('force P = p B s', amount(load.force, 'lb')),
         step('its arm above grade, h', amount(load.arm, 'in')),
         step('moment at grade M = P h', amount(moment / 12, 'ft-lb')),
-        step(
-          stock.wall ? 'section modulus S of the tube' : 'section modulus S = b d² / 6',
-          amount(section.modulus, 'in3'),
-        ),
+        ...bent.steps,
         ...(allowable
           ? [step("moment it bears, Fb' S", amount((allowable.value * section.modulus) / 12, 'ft-lb'))]
           : []),
@@ -175,6 +172,7 @@ function bendingOf(run: RunLayout, load: PostLoad): PostBending {
         ...(wind.stated ? [] : ['Wind is not stated: the floor of the standard, to tell screens apart by.']),
         ...(metal && !stock.wall ? ['Its wall is not stated: reckoned as a full bar.'] : []),
         ...(allowable ? [] : ['No design value is published for it here: state its `bending`.']),
+        ...bent.notes,
         'Free at the top, held by the ground below grade.',
       ],
     },

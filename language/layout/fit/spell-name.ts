@@ -2,7 +2,7 @@
 const RESERVED = new Set(
   (
     'above after alike along alternate angle anywhere at bays bearing begins between board both butt by ' +
-    'change clear cleat cleats corner degrees diameter else embed end ends faces fill fit fitted flip for from gaps ' +
+    'change channel clear cleat cleats corner degrees diameter else embed end ends faces fill fit fitted flip for from gaps ' +
     'gate half hinges hole in inside job lap lengths level limit made material measure miter most ' +
     'move no none not of on opening opens over pattern placed post posts rail rails repeat rip run ' +
     'see-through seen sides slats slope steps through to tops turns under use with ' +

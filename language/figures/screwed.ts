@@ -1,0 +1,25 @@
+import type { Piece, RunLayout } from '../layout/index.ts';
+import type { InfillSpec } from '../model/index.ts';
+
+/** What fills the bay or the leaf a piece belongs to. */
+export function infillOfPiece(
+  { spec, leaves }: Pick<RunLayout, 'spec' | 'leaves'>,
+  { gate }: Piece,
+): InfillSpec {
+  return leaves.find((leaf) => leaf.gate === gate)?.spec.infill ?? spec.infill;
+}
+
+/**
+ * The pieces a slat is screwed to, cleats it is held between among them. Grooves and channels need no screws, nor
+ * do posts of two halves, which bolts draw together; stiffeners are screwed there too.
+ */
+export function screwedTo(
+  run: Pick<RunLayout, 'spec' | 'leaves'>,
+  slat: Piece,
+  byKey: ReadonlyMap<string, Piece>,
+): readonly Piece[] {
+  const held = slat.supports.flatMap((key) => byKey.get(key) ?? []);
+  const { kind } = infillOfPiece(run, slat).mounting.value;
+  if (kind !== 'grooves' && kind !== 'channels' && kind !== 'split') return held;
+  return held.filter(({ role }) => role === 'stiffener');
+}
