@@ -151,7 +151,7 @@ function spaceOf(run: RunLayout, bay: Bay): Span {
   if (!leaf) return upright ? [bay.from, bay.to] : (run.reach.get(bay.number) ?? [run.bottom, run.top]);
   const whole: Span = upright ? [leaf.x0, leaf.x1] : [leaf.z0, leaf.z1];
   const { frame, infill } = leaf.spec;
-  const inset = infill.mounting.value.kind !== 'between' ? 0 : frame.value.width.value;
+  const inset = standsBetween(infill.mounting.value) ? frame.value.width.value : 0;
   return [whole[0] + inset, whole[1] - inset];
 }
 
