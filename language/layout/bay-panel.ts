@@ -1,8 +1,8 @@
 import { facesOf, type Problem, type RunSpec, type ScreenFace, standsBetween } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { roomOf } from './as-built.ts';
-import { edgeMoved, straightEdge } from './edge.ts';
-import { jointGapOf } from './face-ends.ts';
+import { edgeMoved } from './edge.ts';
+import { faceEnds, jointGapOf } from './face-ends.ts';
 import type { Filled } from './fit-infill.ts';
 import type { Stand } from './follow-ground.ts';
 import { centered, cleatProblems, roomBetween } from './holds.ts';
@@ -17,7 +17,7 @@ import { openingsOf, rackedOpening } from './openings.ts';
 import type { Piece } from './piece.ts';
 import { endInset, grooveFor, pocketOf, pocketProblems } from './pockets.ts';
 import { backHalfKey, postDepth } from './post-pieces.ts';
-import type { PlacedBay, PlacedPost } from './posts.ts';
+import type { PlacedBay } from './posts.ts';
 import { geometryProblem } from './problems.ts';
 import { rackingOf } from './racks.ts';
 
@@ -257,22 +257,18 @@ function uprightReach(spec: RunSpec, z: Range, racking?: Racking): Reach {
  * Between posts, with what is free at each end, or as far as slats go into them. Through split posts: to the middle of a
  * post that slats share, else all through it.
  */
-function levelReach({ infill }: RunSpec, { bay, left, right, faces }: PlacedBay): Reach {
+function levelReach(spec: RunSpec, placed: PlacedBay): Reach {
+  const { infill } = spec;
+  const { bay, left, right, faces } = placed;
   if (infill.mounting.value.kind !== 'split') {
     const gap = endInset(infill);
     const edges = faces && { low: edgeMoved(faces.left, gap), high: edgeMoved(faces.right, -gap) };
     return { reach: [bay.from + gap, bay.to - gap], flush: 'middle', ...(edges ? { edges } : {}) };
   }
-  const gap = infill.endGap.value;
-  const joint = (post: PlacedPost) => post.mark.from + Math.floor((post.mark.to - post.mark.from) / 2);
-  const low = left.sharesSlats ? joint(left) + Math.floor(gap / 2) : left.mark.from;
-  const high = right.sharesSlats ? joint(right) - Math.ceil(gap / 2) : right.mark.to;
+  const { low, high } = faceEnds(spec, placed);
   const flush = !left.sharesSlats ? 'start' : !right.sharesSlats ? 'end' : 'middle';
-  if (!faces) return { reach: [low, high], flush };
-  // Ends lean with the posts they are clamped in.
-  const leaning = (x: Ticks, { lean }: PlacedPost) =>
-    straightEdge(faces.left.z, [x, lean?.pivot[1] ?? 0], lean?.slope ?? 0);
-  return { reach: [low, high], flush, edges: { low: leaning(low, left), high: leaning(high, right) } };
+  const edges = low.edge && high.edge && { low: low.edge, high: high.edge };
+  return { reach: [low.at, high.at], flush, ...(edges ? { edges } : {}) };
 }
 
 /** Whether level slats lie on a face of the posts: their boards may go on over them. */
