@@ -100,8 +100,8 @@ it('writes values separated by commas in the measure of the job', async () => {
     'short point',
     'end 1',
     'end 2',
-    'taper',
     'grooves',
+    'taper',
     'key',
   ]);
   const slat = rows.find((row) => row.at(-1) === 'side/b1/c01') ?? [];

@@ -115,8 +115,8 @@ const HEADINGS = [
   'short point',
   'end 1',
   'end 2',
-  'taper',
   'grooves',
+  'taper',
   'key',
 ];
 
@@ -138,8 +138,8 @@ function cells(piece: Piece, measure: Measure): string[] {
     length(cut.shortPoint),
     endOf(first),
     endOf(second),
-    taperLine(taperOf(piece, measure)),
     (cut.grooves ?? []).map((groove) => grooveOf(role, groove, length)).join('; '),
+    taperLine(taperOf(piece, measure)),
     key,
   ];
 }
