@@ -1,5 +1,5 @@
 /**
- * Bundles what the extension ships into dist/: host, server, command line, webview, pages of findings.
+ * Bundles what the extension ships into dist/: host, server and its worker, command line, webview, pages of findings.
  * Run by `npm run bundle`; with `--watch` it stays and bundles again on every change.
  */
 import { copyFileSync, existsSync, globSync, mkdirSync, rmSync, statSync } from 'node:fs';
@@ -18,6 +18,7 @@ const common: BuildOptions = {
 
 const node: BuildOptions = {
   ...common,
+  define: { 'import.meta.dirname': '__dirname', 'import.meta.filename': '__filename' },
   platform: 'node',
   format: 'cjs',
   target: 'node20',
@@ -29,6 +30,7 @@ const browser: BuildOptions = { ...common, platform: 'browser', format: 'iife', 
 const bundles: readonly (BuildOptions & { entryPoints: [string]; outfile: string })[] = [
   { ...node, entryPoints: ['client/extension.ts'], outfile: 'dist/extension.cjs', external: ['vscode'] },
   { ...node, entryPoints: ['server/main-node.ts'], outfile: 'dist/server.cjs' },
+  { ...node, entryPoints: ['server/reckoning/worker-main.ts'], outfile: 'dist/reckoner.cjs' },
   {
     ...node,
     entryPoints: ['server/cli/main.ts'],

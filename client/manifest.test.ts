@@ -1,5 +1,6 @@
 import { existsSync, globSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { COMMANDS } from '../server/protocol.ts';
 import { PREVIEW_VIEW_TYPE } from './preview-protocol.ts';
 
 const root = new URL('../', import.meta.url);
@@ -28,6 +29,22 @@ it('registers every command it contributes, and no other', () => {
   expect(registered.sort()).toEqual([...contributed].sort());
 });
 
+it('contributes every command that the server puts under lenses and actions', () => {
+  expect(contributed).toEqual(expect.arrayContaining(Object.values(COMMANDS)));
+});
+
+it('shows every view it contributes, and says something where there is nothing to show', () => {
+  const views = Object.values(contributes.views)
+    .flat()
+    .map((view) => (view as { id: string }).id);
+  expect(views).toEqual(['slatwright.materials']);
+  for (const id of views) {
+    expect(sources).toContain(`'${id}'`);
+    expect(contributes.viewsWelcome.map(({ view }: { view: string }) => view)).toContain(id);
+  }
+  expect(sources.match(/createTreeView\(/g)).toHaveLength(views.length);
+});
+
 it('puts only its own commands into menus and under keys', () => {
   const used = [...Object.values(contributes.menus).flat(), ...contributes.keybindings].map(
     (entry) => (entry as { command: string }).command,
@@ -48,6 +65,8 @@ it('declares every setting it reads, and reads every setting it declares', () =>
 it('names files that are there, and ships them', () => {
   const files: string[] = [
     manifest.icon,
+    ...contributes.viewsContainers.activitybar.map(({ icon }: { icon: string }) => icon),
+    ...contributes.views.slatwright.map(({ icon }: { icon: string }) => icon),
     ...contributes.languages.flatMap((one: { configuration: string; icon: Record<string, string> }) => [
       one.configuration,
       ...Object.values(one.icon),

@@ -17,6 +17,7 @@ import {
 } from '../language/grammar/index.ts';
 import {
   SlatCodeActions,
+  SlatCodeLens,
   SlatCompletion,
   SlatDefinition,
   SlatFolding,
@@ -26,6 +27,7 @@ import {
   SlatRename,
 } from './features/index.ts';
 import { SlatValidator } from './findings/index.ts';
+import { type Reckoner, SlicedReckoner, TotalsKeeper } from './reckoning/index.ts';
 import { WorkKeeper } from './work/index.ts';
 import { GradualWorkspaceManager, OpenFileUpdates, PatientDocumentBuilder } from './workspace/index.ts';
 
@@ -36,6 +38,8 @@ export interface SlatServerAddedServices {
   };
   readonly work: {
     readonly Keeper: WorkKeeper;
+    readonly Reckoner: Reckoner;
+    readonly Totals: TotalsKeeper;
   };
 }
 
@@ -46,6 +50,7 @@ export type SlatServices = LangiumServices & { readonly shared: SlatServerShared
 
 /** Requests that need names to be linked in one document do not wait for the findings of all. */
 export const REQUIREMENTS: Partial<ServiceRequirements> = {
+  CodeLensProvider: DocumentState.Parsed,
   CompletionProvider: DocumentState.Linked,
   HoverProvider: DocumentState.Linked,
   DefinitionProvider: DocumentState.Linked,
@@ -68,12 +73,16 @@ const sharedServerModule: Module<
   },
   work: {
     Keeper: (shared) => new WorkKeeper(shared),
+    // A host with threads brings one that works in them.
+    Reckoner: (shared) => new SlicedReckoner(shared),
+    Totals: (shared) => new TotalsKeeper(shared),
   },
 };
 
 const serverModule: Module<SlatServices, PartialLangiumServices> = {
   lsp: {
     CodeActionProvider: (services) => new SlatCodeActions(services),
+    CodeLensProvider: (services) => new SlatCodeLens(services),
     CompletionProvider: (services) => new SlatCompletion(services),
     DefinitionProvider: (services) => new SlatDefinition(services),
     FoldingRangeProvider: (services) => new SlatFolding(services),
@@ -110,7 +119,8 @@ export function createSlatServices(
     serverModule,
   ) as SlatServices;
   shared.ServiceRegistry.register(slat);
-  // It listens to the builder, so it must be there before the first document is.
+  // They listen to the builder, so they must be there before the first document is.
   void shared.work.Keeper;
+  void shared.work.Totals;
   return { shared, slat };
 }

@@ -1,6 +1,7 @@
 import type { DeepPartial, FileSystemProvider, Module } from 'langium';
 import { startLanguageServer } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
+import { answerReckoningRequests } from './reckoning/index.ts';
 import {
   createSlatServices,
   REQUIREMENTS,
@@ -28,6 +29,7 @@ export function start({ connection, fileSystemProvider, module }: Host): {
   const services = createSlatServices({ connection: asked, fileSystemProvider }, module);
   const { shared } = services;
   answerPictureRequests(connection, shared);
+  answerReckoningRequests(connection, shared);
   shared.lsp.LanguageServer.onInitialized(() => void warmUp(services.slat));
   startLanguageServer(shared, REQUIREMENTS);
   return services;

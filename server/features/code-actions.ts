@@ -1,14 +1,22 @@
 import { type LangiumDocument, URI } from 'langium';
 import type { CodeActionProvider } from 'langium/lsp';
 import type { CodeActionParams } from 'vscode-languageserver';
-import { type CodeAction, CodeActionKind, type Diagnostic, type TextEdit } from 'vscode-languageserver-types';
+import {
+  type CodeAction,
+  CodeActionKind,
+  type Diagnostic,
+  type Position,
+  type TextEdit,
+} from 'vscode-languageserver-types';
 import type { Fix } from '../../language/checks/index.ts';
 import { changeToEdit } from '../../language/grammar/index.ts';
 import { dataOf } from '../findings/index.ts';
+import { COMMANDS } from '../protocol.ts';
 import type { SlatServices } from '../services.ts';
+import { runAt } from '../work/index.ts';
 import { WrittenNames } from './written-names.ts';
 
-/** Ways out of findings: their own fixes, and near names and words for what nothing bears. */
+/** Ways out of findings: their own fixes, near names and words for what nothing bears; and a way to what would be better for a run. */
 export class SlatCodeActions implements CodeActionProvider {
   private readonly services: SlatServices;
   private readonly names: WrittenNames;
@@ -18,9 +26,14 @@ export class SlatCodeActions implements CodeActionProvider {
     this.names = new WrittenNames(services.Grammar);
   }
 
-  getCodeActions(document: LangiumDocument, { context }: CodeActionParams): CodeAction[] {
-    if (context.only && !context.only.some((kind) => isOrHolds(kind, CodeActionKind.QuickFix))) return [];
-    return context.diagnostics.flatMap((diagnostic) => this.actionsFor(document, diagnostic));
+  getCodeActions(document: LangiumDocument, { context, range }: CodeActionParams): CodeAction[] {
+    const wants = (kind: string) => !context.only || context.only.some((one) => isOrHolds(one, kind));
+    return [
+      ...(wants(CodeActionKind.QuickFix)
+        ? context.diagnostics.flatMap((diagnostic) => this.actionsFor(document, diagnostic))
+        : []),
+      ...(wants(CodeActionKind.RefactorRewrite) ? betterFor(document, range.start) : []),
+    ];
   }
 
   private actionsFor(document: LangiumDocument, diagnostic: Diagnostic): CodeAction[] {
@@ -65,6 +78,20 @@ export class SlatCodeActions implements CodeActionProvider {
       edit: { changes },
     };
   }
+}
+
+/** For the run at a place: a search for what would be better, which the client runs beside typing. */
+function betterFor(document: LangiumDocument, place: Position): CodeAction[] {
+  const run = runAt(document, document.textDocument.offsetAt(place));
+  if (!run) return [];
+  const title = `Look for better choices for ${run.name}...`;
+  return [
+    {
+      title,
+      kind: CodeActionKind.RefactorRewrite,
+      command: { title, command: COMMANDS.findBetter, arguments: [document.uri.toString(), run.name] },
+    },
+  ];
 }
 
 function isOrHolds(asked: string, kind: string): boolean {

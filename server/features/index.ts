@@ -7,6 +7,7 @@
  * kept between requests (work/).
  */
 export { SlatCodeActions } from './code-actions.ts';
+export { SlatCodeLens } from './code-lens.ts';
 export { SlatCompletion } from './completion.ts';
 export { SlatDefinition } from './definition.ts';
 export { SlatFolding } from './folding.ts';

@@ -11,11 +11,19 @@ export interface Opened {
   readonly position: Position;
   readonly params: { readonly textDocument: { readonly uri: string }; readonly position: Position };
   documentOf(name: string): LangiumDocument;
+  /** Puts another text in place of an open one, as by typing, and builds what it concerns. */
+  change(name: string, text: string): Promise<void>;
 }
 
-/** Opens texts by name in a folder of their own, linked and checked. A `<|>` in the first is the cursor. */
-export async function openTexts(texts: Readonly<Record<string, string>>): Promise<Opened> {
-  const { shared, slat } = createSlatServices(EmptyFileSystem);
+/**
+ * Opens texts by name in a folder of their own, linked and checked. A `<|>` in the first is the cursor. `host`
+ * replaces shared services.
+ */
+export async function openTexts(
+  texts: Readonly<Record<string, string>>,
+  host?: Parameters<typeof createSlatServices>[1],
+): Promise<Opened> {
+  const { shared, slat } = createSlatServices(EmptyFileSystem, host);
   await shared.workspace.WorkspaceManager.initializeWorkspace([]);
   const uriOf = (name: string) => URI.parse(`file:///work/${name}`);
   const names = Object.keys(texts);
@@ -35,5 +43,11 @@ export async function openTexts(texts: Readonly<Record<string, string>>): Promis
   const document = documentOf(first);
   const position = document.textDocument.positionAt(cursor);
   const params = { textDocument: { uri: document.uri.toString() }, position };
-  return { shared, slat, document, position, params, documentOf };
+  const change = async (name: string, text: string): Promise<void> => {
+    const uri = uriOf(name).toString();
+    const version = (shared.workspace.TextDocuments.get(uri)?.version ?? 0) + 1;
+    shared.workspace.TextDocuments.set(TextDocument.create(uri, 'slat', version, text));
+    await shared.workspace.DocumentBuilder.update([uriOf(name)], []);
+  };
+  return { shared, slat, document, position, params, documentOf, change };
 }

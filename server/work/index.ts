@@ -11,4 +11,5 @@ export { goodRuns, type LastGood, type ShownRuns, shownRuns, viewsOfShown } from
 export { type PileWay, pileWays } from './pile-ways.ts';
 export { type PlacedFinding, placeFindings } from './place-findings.ts';
 export { answerPictureRequests } from './requests.ts';
+export { runAt, runsIn } from './run-at.ts';
 export { jobContext, readJob, type Work, workOut } from './work-out.ts';

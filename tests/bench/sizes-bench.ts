@@ -6,6 +6,7 @@ const root = resolve(import.meta.dirname, '../..');
 const BUNDLES = [
   'dist/extension.cjs',
   'dist/server.cjs',
+  'dist/reckoner.cjs',
   'dist/cli.cjs',
   'dist/webview.js',
   'dist/webview.css',

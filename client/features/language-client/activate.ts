@@ -1,4 +1,12 @@
-import { commands, type Disposable, EventEmitter, type ExtensionContext, Uri, window } from 'vscode';
+import {
+  type CancellationToken,
+  commands,
+  type Disposable,
+  EventEmitter,
+  type ExtensionContext,
+  Uri,
+  window,
+} from 'vscode';
 import { LanguageClient, type LanguageClientOptions, State, TransportKind } from 'vscode-languageclient/node';
 import {
   FollowPicture,
@@ -10,11 +18,17 @@ import {
   type Place,
 } from '../../../server/protocol.ts';
 import { DisposableStore, type Log } from '../../infrastructure/index.ts';
+import { followLensSetting, wantsLenses } from './lenses.ts';
 import { linkFindingPages } from './link-finding-pages.ts';
 import type { PictureSource } from './picture-source.ts';
+import { reckoningRequests, type SendRequest } from './reckoning-requests.ts';
+import type { MaterialsSource, ReckoningSource } from './reckoning-source.ts';
 
-/** Starts the language server, without waiting for it, and gives what previews need of it. */
-export function activateLanguageClient(context: ExtensionContext, log: Log): PictureSource & Disposable {
+/** Everything features need of the language server. */
+export type LanguageServer = PictureSource & MaterialsSource & ReckoningSource & Disposable;
+
+/** Starts the language server, without waiting for it, and gives what features need of it. */
+export function activateLanguageClient(context: ExtensionContext, log: Log): LanguageServer {
   const store = new DisposableStore();
   const changed = store.add(new EventEmitter<Picture>());
   const restarted = store.add(new EventEmitter<void>());
@@ -34,12 +48,14 @@ export function activateLanguageClient(context: ExtensionContext, log: Log): Pic
     log.error('the language server did not start', String(error));
     void window.showErrorMessage(`Slatwright: the language server did not start. ${String(error)}`);
   });
-  const request = async <T>(method: string, params: object): Promise<T> => {
+  const request: SendRequest = async <T>(method: string, params: object, token?: CancellationToken) => {
     await ready;
-    return client.sendRequest<T>(method, params);
+    return client.sendRequest<T>(method, params, token);
   };
 
+  store.add(followLensSetting(client));
   return {
+    ...reckoningRequests(client, request, store),
     follow: (uri, kinds) => request<Picture>(FollowPicture, { uri, kinds }),
     leave: (uri) => {
       if (client.isRunning()) void client.sendNotification(LeavePicture, { uri });
@@ -64,6 +80,7 @@ function createClient(context: ExtensionContext, log: Log): LanguageClient {
     documentSelector: [{ language: 'slat' }],
     outputChannel: log,
     middleware: {
+      provideCodeLenses: (document, token, next) => (wantsLenses(document) ? next(document, token) : []),
       handleDiagnostics: (uri, diagnostics, next) => next(uri, linkFindingPages(diagnostics)),
     },
   };

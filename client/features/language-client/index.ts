@@ -3,5 +3,6 @@
  *
  * Lives here: everything that knows `vscode-languageclient`. Does not live here: what is done with answers.
  */
-export { activateLanguageClient } from './activate.ts';
+export { activateLanguageClient, type LanguageServer } from './activate.ts';
 export type { PictureSource } from './picture-source.ts';
+export type { MaterialsSource, ReckoningSource } from './reckoning-source.ts';

@@ -1,16 +1,19 @@
 import { type Disposable, type ExtensionContext, type TextEditor, type Uri, window, workspace } from 'vscode';
-import { DisposableStore, type Log } from '../../infrastructure/index.ts';
+import { DisposableStore, type Log, type SourceReveal } from '../../infrastructure/index.ts';
 import { PREVIEW_VIEW_TYPE } from '../../preview-protocol.ts';
 import type { PictureSource } from '../language-client/index.ts';
 import { registerPreviewCommands } from './commands.ts';
 import { lightPiecesAtCursor } from './cursor-light.ts';
 import { PanelManager } from './panel-manager.ts';
-import { SourceReveal } from './source-reveal.ts';
 
 /** Registers panels, their restoring, their commands, and the link from cursor to picture. */
-export function activatePreview(context: ExtensionContext, source: PictureSource, log: Log): Disposable {
+export function activatePreview(
+  context: ExtensionContext,
+  source: PictureSource,
+  reveal: SourceReveal,
+  log: Log,
+): Disposable {
   const store = new DisposableStore();
-  const reveal = store.add(new SourceReveal());
   const panels = store.add(new PanelManager(context.extensionUri, source, reveal, log));
   store.add(window.registerWebviewPanelSerializer(PREVIEW_VIEW_TYPE, panels));
   store.add(registerPreviewCommands(panels, reveal));

@@ -1,8 +1,7 @@
 import { commands, type Disposable, Uri, window } from 'vscode';
-import { DisposableStore } from '../../infrastructure/index.ts';
+import { DisposableStore, type SourceReveal } from '../../infrastructure/index.ts';
 import type { Shown } from '../../preview-protocol.ts';
 import type { PanelManager } from './panel-manager.ts';
-import type { SourceReveal } from './source-reveal.ts';
 
 /** Commands that open a picture, show other views of it, fit it, or lead from it to its text. */
 export function registerPreviewCommands(panels: PanelManager, reveal: SourceReveal): Disposable {

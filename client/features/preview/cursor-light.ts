@@ -1,8 +1,7 @@
 import { type Disposable, type TextEditor, window, workspace } from 'vscode';
-import { DisposableStore } from '../../infrastructure/index.ts';
+import { DisposableStore, type SourceReveal } from '../../infrastructure/index.ts';
 import type { PictureSource } from '../language-client/index.ts';
 import type { PanelManager } from './panel-manager.ts';
-import type { SourceReveal } from './source-reveal.ts';
 
 /** While typing, the cursor moves with every key: pieces are lit once it rests this long. */
 const REST_MS = 80;

@@ -7,11 +7,10 @@ import {
   window,
   workspace,
 } from 'vscode';
-import { DisposableStore, type Log } from '../../infrastructure/index.ts';
+import { DisposableStore, type Log, type SourceReveal } from '../../infrastructure/index.ts';
 import { PREVIEW_VIEW_TYPE, type PreviewState } from '../../preview-protocol.ts';
 import type { PictureSource } from '../language-client/index.ts';
 import { PicturePanel } from './picture-panel.ts';
-import type { SourceReveal } from './source-reveal.ts';
 
 /** All panels, one for each document at most; makes them, finds them, and takes them back after a reload. */
 export class PanelManager implements WebviewPanelSerializer, Disposable {

@@ -9,14 +9,14 @@ import {
   ViewColumn,
   window,
 } from 'vscode';
-import type { Place } from '../../../server/protocol.ts';
+import type { Place } from '../../server/protocol.ts';
 
 /** How long a revealed statement stays marked. */
 const MARKED_MS = 1600;
 
 /**
- * Leads from the picture to the text: puts the cursor there and marks the statement for a moment. The
- * focus stays with the picture, nothing is selected that a key could overwrite.
+ * Leads from pieces to the text: puts the cursor there and marks the statement for a moment. The
+ * focus stays where it is, nothing is selected that a key could overwrite.
  */
 export class SourceReveal implements Disposable {
   private readonly mark = window.createTextEditorDecorationType({
@@ -27,11 +27,12 @@ export class SourceReveal implements Disposable {
   /** Where the cursor was last put from here, so that its moving there is not taken for the user's. */
   private put = '';
 
-  async show({ uri, start, end }: Place): Promise<void> {
+  /** `echoes`: what was clicked is lit in the picture already, so the cursor's moving there lights nothing anew. */
+  async show({ uri, start, end }: Place, echoes = true): Promise<void> {
     const range = new Range(start.line, start.character, end.line, end.character);
     const editor = await this.editorOf(Uri.parse(uri), true);
     const cursor = new Selection(range.start, range.start);
-    this.put = placeOf(editor, cursor);
+    this.put = echoes ? placeOf(editor, cursor) : '';
     editor.selection = cursor;
     editor.revealRange(range, TextEditorRevealType.InCenterIfOutsideViewport);
     editor.setDecorations(this.mark, [range]);
