@@ -32,9 +32,7 @@ it('tells above the job and each run what they come to', async () => {
   expect(job?.[1]).toMatch(
     / boards? and 3 posts to buy, order \$[\d.]+ and more, price \$[\d.]+, proven cheapest$/,
   );
-  expect(run?.[1]).toMatch(
-    /^22 slats, \d+ boards and 3 posts, 16' long, \d+(\.\d)? % open, boards \$[\d.]+$/,
-  );
+  expect(run?.[1]).toMatch(/^22 slats, \d+ boards and 3 posts for \$[\d.]+, 16' long, \d+(\.\d)? % open$/);
   expect(better).toEqual([4, 'Look for better choices...']);
   const commands = (await ask()).map(({ command }) => [command?.command, command?.arguments]);
   expect(commands).toEqual([

@@ -60,10 +60,10 @@ function verdictOf({ choices, beaten }: Better): string {
 function wordsOf(now: ChoiceFigures, job: Job): string {
   return [
     costOf(now, job),
-    `${percent(now.waste)} waste`,
-    `${percent(now.seeThrough)} open`,
-    ...now.seen.map(({ place, viewer, share }) => `${place} seen ${percent(share)} from ${viewer}`),
-    `uneven by ${formatLength(now.uneven, job.measure.value)}`,
+    `waste ${percent(now.waste)}`,
+    `open ${percent(now.seeThrough)}`,
+    ...now.seen.map(({ place, viewer, share }) => `${place} from ${viewer} ${percent(share)}`),
+    `uneven ${formatLength(now.uneven, job.measure.value)}`,
   ].join(', ');
 }
 
@@ -75,30 +75,27 @@ function costBeside(figures: ChoiceFigures, now: ChoiceFigures, job: Job): strin
   const told = costOf(figures, job);
   if (figures.cost && now.cost) {
     const { minor, currency } = figures.cost;
-    return `${told} (${signed(minor - now.cost.minor, (by) => formatMoney({ minor: by, currency }))})`;
+    return `${told}${change(minor - now.cost.minor, (by) => formatMoney({ minor: by, currency }))}`;
   }
-  const length = (ticks: Ticks) => formatLength(ticks, job.measure.value);
-  return `${told} (${signed(figures.bought - now.bought, length)})`;
+  return `${told}${change(figures.bought - now.bought, (by) => formatLength(by, job.measure.value))}`;
 }
 
 function figuresBeside(figures: ChoiceFigures, now: ChoiceFigures, job: Job): string {
   const length = (ticks: Ticks) => formatLength(ticks, job.measure.value);
-  const share = (one: number, other: number) => {
-    const by = Math.round((one - other) * 1000);
-    return `${percent(one)} (${signed(by, (tenths) => `${tenths / 10}`)})`;
-  };
+  const share = (one: number, other: number) =>
+    `${percent(one)}${change(Math.round((one - other) * 1000), (tenths) => `${tenths / 10}`)}`;
   return [
     `waste ${share(figures.waste, now.waste)}`,
     `open ${share(figures.seeThrough, now.seeThrough)}`,
     ...figures.seen.map(
       ({ place, viewer, share: seen }, at) =>
-        `${place} seen from ${viewer} ${share(seen, now.seen[at]?.share ?? seen)}`,
+        `${place} from ${viewer} ${share(seen, now.seen[at]?.share ?? seen)}`,
     ),
-    `uneven by ${length(figures.uneven)} (${signed(figures.uneven - now.uneven, length)})`,
+    `uneven ${length(figures.uneven)}${change(figures.uneven - now.uneven, length)}`,
   ].join(', ');
 }
 
-function signed(by: number, show: (by: number) => string): string {
-  if (by === 0) return 'as it stands';
-  return `${by > 0 ? '+' : '-'}${show(Math.abs(by))}`;
+/** By how much it is other than as it stands; nothing where it is the same. */
+function change(by: number, show: (by: number) => string): string {
+  return by === 0 ? '' : ` (${by > 0 ? '+' : '-'}${show(Math.abs(by))})`;
 }

@@ -159,7 +159,7 @@ function cutLines(
     pieces[id] = keys;
     return {
       id,
-      label: `${same.length} x ${cuts}`,
+      label: `${same.length} into ${cuts}`,
       note: `left ${shown(Math.floor(same[0]?.offcut ?? 0))}`,
       kind: 'cut',
       pieces: keys.length,

@@ -36,7 +36,9 @@ it('is answered alike by a worker and in slices, with files that are used', asyn
   });
   const here = await slices.reckon(uri, { kind: 'totals' }, untold, none);
   // 44" hold eleven slats of 3-1/2" and ten gaps of 1/2", 43-1/2"; the rest is spread. Two bays.
-  expect(here?.runs[0]?.text).toMatch(/^22 slats, \d+ boards and 3 posts, 16' long, \d+ % open, boards \$/);
+  expect(here?.runs[0]?.text).toMatch(
+    /^22 slats, \d+ boards and 3 posts for \$[\d.]+, 16' long, \d+ % open$/,
+  );
   expect(here?.job).toMatch(
     /^\d+ boards and 3 posts to buy, order \$[\d.]+ and more, price \$[\d.]+, proven cheapest$/,
   );

@@ -29,12 +29,11 @@ export function runTotals(run: RunLayout, layout: Layout, job: Job): RunTotals {
     run: name,
     text: [
       `${slats.length} ${slats.length === 1 ? 'slat' : 'slats'}`,
-      ...(bought === '' ? [] : [bought]),
+      ...(bought === '' ? [] : [`${bought}${cost ? ` for ${formatMoney(cost)}` : ''}`]),
       `${formatLength(length.value, job.measure.value)} long`,
       `${percent(seeThrough(run.openings, slats))} open`,
-      ...(cost ? [`boards ${formatMoney(cost)}`] : []),
     ].join(', '),
-    tip: `Boards as bought for this run alone, nothing from the yard; open straight on. Show what is bought for the job.`,
+    tip: 'Boards as bought for this run alone, nothing from the yard; open straight on. Show what is bought for the job.',
   };
 }
 

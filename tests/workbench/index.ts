@@ -51,4 +51,5 @@ export * from './preview.ts';
 export * from './problems.ts';
 export { type RunOptions, type RunResult, runCommand } from './run-command.ts';
 export { PLAIN_TYPING_SETTINGS, QUIET_SETTINGS, type Settings, type Theme } from './settings.ts';
+export * from './totals.ts';
 export { startWorkbench, type Workbench, type WorkbenchOptions } from './workbench.ts';

@@ -16,7 +16,9 @@ export function activateMaterials(source: MaterialsSource, reveal: SourceReveal)
 
   const title = (stale: boolean): void => {
     const { name } = watched;
-    view.description = name === undefined ? '' : `${name}${stale ? ' …' : ''}`;
+    // Alone in its container a view shows its title and not its description.
+    view.title = `Materials${stale && name !== undefined ? ' …' : ''}`;
+    view.description = name ?? '';
   };
   const show = (): void => {
     void commands.executeCommand('setContext', 'slatwright.materials.watched', watched.uri !== undefined);

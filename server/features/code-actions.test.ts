@@ -1,0 +1,37 @@
+import { expect, it } from 'vitest';
+import { CodeActionKind } from 'vscode-languageserver-types';
+import { BANK } from '../reckoning/testing/bank.ts';
+import { openTexts } from '../testing/index.ts';
+
+async function actions(text: string, only?: readonly string[]) {
+  const { slat, document, position, params } = await openTexts({ 'a.slat': text });
+  const found = await slat.lsp.CodeActionProvider?.getCodeActions(document, {
+    ...params,
+    range: { start: position, end: position },
+    context: { diagnostics: document.diagnostics ?? [], ...(only ? { only: [...only] } : {}) },
+  });
+  return (found ?? []) as {
+    title: string;
+    kind: string;
+    command?: { command: string; arguments?: unknown[] };
+  }[];
+}
+
+const inRun = BANK.replace('posts pole,', 'posts <|>pole,');
+
+it('leads from anywhere in a run to what would be better for it', async () => {
+  const [better] = await actions(inRun, [CodeActionKind.Refactor]);
+  expect(better).toMatchObject({
+    title: 'Look for better choices for bank...',
+    kind: CodeActionKind.RefactorRewrite,
+    command: { command: 'slatwright.findBetter', arguments: ['file:///work/a.slat', 'bank'] },
+  });
+  const titles = (await actions(inRun)).map(({ title }) => title);
+  expect(titles).toContain('Look for better choices for bank...');
+});
+
+it('offers that neither as a quick fix nor outside of runs', async () => {
+  for (const { kind } of await actions(inRun, [CodeActionKind.QuickFix]))
+    expect(kind).toBe(CodeActionKind.QuickFix);
+  expect(await actions(BANK.replace('money USD', 'money <|>USD'), [CodeActionKind.Refactor])).toEqual([]);
+});
