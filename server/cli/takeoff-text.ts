@@ -1,13 +1,7 @@
 import { isMetric, type Job } from '../../language/model/index.ts';
-import {
-  type BoardPlan,
-  orderOf,
-  type PlannedBoard,
-  type PlannedPart,
-  type Price,
-  type Takeoff,
-} from '../../language/takeoff/index.ts';
+import { type BoardPlan, orderOf, type Price, type Takeoff } from '../../language/takeoff/index.ts';
 import { formatLength, formatMoney, type Ticks } from '../../language/units/index.ts';
+import { cutWords } from '../sheets/index.ts';
 
 /** What to buy, how to cut it, what is bought besides, and what it costs, line by line. */
 export function takeoffAsText(found: Takeoff, job: Job): string[] {
@@ -54,39 +48,10 @@ function alike({ boards, bought }: BoardPlan, job: Job): ReadonlyMap<string, num
   for (const board of boards) {
     const name = board.stock === bought.name ? '' : `${board.stock} `;
     const from = `${name}${length(board.length)}${board.onHand ? ' on hand' : ''}`;
-    const text = `${from}: ${cutsIn(board, length).join(', ')}; left ${length(board.offcut)}`;
+    const text = `${from}: ${cutWords(board, length).join(', ')}; left ${length(board.offcut)}`;
     found.set(text, (found.get(text) ?? 0) + 1);
   }
   return found;
-}
-
-/** Whole pieces by length, then parts that are ripped: `2 of 4' 5"`, `3' 2" ripped into 3 x 1-1/2"`. */
-function cutsIn({ parts }: PlannedBoard, length: (ticks: Ticks) => string): readonly string[] {
-  const counts = new Map<Ticks, number>();
-  for (const part of parts) if (!part.ripped) counts.set(part.length, (counts.get(part.length) ?? 0) + 1);
-  const ripped = new Map<string, number>();
-  for (const part of parts) {
-    if (!part.ripped) continue;
-    const text = rippedText(part, length);
-    ripped.set(text, (ripped.get(text) ?? 0) + 1);
-  }
-  return [
-    ...[...counts].map(([each, count]) => `${count} of ${length(each)}`),
-    ...[...ripped].map(([text, count]) => (count > 1 ? `${count} of ${text}` : text)),
-  ];
-}
-
-function rippedText({ length: along, strips }: PlannedPart, length: (ticks: Ticks) => string): string {
-  const alike = new Map<string, number>();
-  for (const { width, pieces } of strips) {
-    const counts = new Map<Ticks, number>();
-    for (const piece of pieces) counts.set(piece.length, (counts.get(piece.length) ?? 0) + 1);
-    const held = [...counts].map(([each, count]) => `${count} of ${length(each)}`).join(', ');
-    const isWhole = pieces.length === 1 && pieces[0]?.length === along;
-    const text = `${length(width)}${isWhole ? '' : ` (${held})`}`;
-    alike.set(text, (alike.get(text) ?? 0) + 1);
-  }
-  return `${length(along)} ripped into ${[...alike].map(([text, count]) => `${count} x ${text}`).join(' and ')}`;
 }
 
 function priceText(price: Price, job: Job): string[] {

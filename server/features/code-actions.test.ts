@@ -1,14 +1,18 @@
 import { expect, it } from 'vitest';
-import { CodeActionKind } from 'vscode-languageserver-types';
+import { CodeActionKind, CodeActionTriggerKind } from 'vscode-languageserver-types';
 import { BANK } from '../reckoning/testing/bank.ts';
 import { openTexts } from '../testing/index.ts';
 
-async function actions(text: string, only?: readonly string[]) {
+async function actions(
+  text: string,
+  only?: readonly string[],
+  triggerKind: CodeActionTriggerKind = CodeActionTriggerKind.Invoked,
+) {
   const { slat, document, position, params } = await openTexts({ 'a.slat': text });
   const found = await slat.lsp.CodeActionProvider?.getCodeActions(document, {
     ...params,
     range: { start: position, end: position },
-    context: { diagnostics: document.diagnostics ?? [], ...(only ? { only: [...only] } : {}) },
+    context: { triggerKind, diagnostics: document.diagnostics ?? [], ...(only ? { only: [...only] } : {}) },
   });
   return (found ?? []) as {
     title: string;
@@ -30,7 +34,9 @@ it('leads from anywhere in a run to what would be better for it', async () => {
   expect(titles).toContain('Look for better choices for bank...');
 });
 
-it('offers that neither as a quick fix nor outside of runs', async () => {
+it('offers that neither unasked, nor as a quick fix, nor outside of runs', async () => {
+  for (const { kind } of await actions(inRun, undefined, CodeActionTriggerKind.Automatic))
+    expect(kind).toBe(CodeActionKind.QuickFix);
   for (const { kind } of await actions(inRun, [CodeActionKind.QuickFix]))
     expect(kind).toBe(CodeActionKind.QuickFix);
   expect(await actions(BANK.replace('money USD', 'money <|>USD'), [CodeActionKind.Refactor])).toEqual([]);

@@ -4,6 +4,7 @@ import type { CodeActionParams } from 'vscode-languageserver';
 import {
   type CodeAction,
   CodeActionKind,
+  CodeActionTriggerKind,
   type Diagnostic,
   type Position,
   type TextEdit,
@@ -32,7 +33,10 @@ export class SlatCodeActions implements CodeActionProvider {
       ...(wants(CodeActionKind.QuickFix)
         ? context.diagnostics.flatMap((diagnostic) => this.actionsFor(document, diagnostic))
         : []),
-      ...(wants(CodeActionKind.RefactorRewrite) ? betterFor(document, range.start) : []),
+      // Asked for by itself it would put a light bulb on every line of a run.
+      ...(wants(CodeActionKind.RefactorRewrite) && context.triggerKind !== CodeActionTriggerKind.Automatic
+        ? betterFor(document, range.start)
+        : []),
     ];
   }
 

@@ -5,10 +5,12 @@ import {
   type OrderLine,
   orderOf,
   type PlannedBoard,
+  piecesOf,
   type Takeoff,
 } from '../../language/takeoff/index.ts';
 import { formatLength, formatMoney, type Ticks, toInches, toMm } from '../../language/units/index.ts';
 import type { Material, MaterialKind } from '../protocol.ts';
+import { cutWords } from '../sheets/index.ts';
 import { priceLines } from './price-lines.ts';
 import { countsOf, many, percent, proofOfPlan } from './words.ts';
 
@@ -60,62 +62,79 @@ function stockLine(
   job: Job,
   pieces: Record<string, readonly string[]>,
 ): Material {
-  const { demand, bought, none, waste, cost, strips, buy, used } = plan;
-  const { name } = demand.stock;
+  const { demands, bought, none, waste, cost, boards } = plan;
+  const { name } = bought;
   const id = `boards/${name}`;
-  const ripped = bought.name === name ? '' : `, ${many(strips, 'strip')} from each ${bought.name}`;
-  if (none)
-    return { id, label: name, note: whyNone(plan, job), kind: 'trouble', tip: `${demand.count} pieces` };
-  const lengths = [...buy.keys()].sort((a, b) => b - a);
-  const hand = [...used.keys()].sort((a, b) => b - a);
+  const [only] = demands;
+  const counts =
+    demands.length === 1 && only?.stock.name === name
+      ? many(only.count, 'piece')
+      : `${demands.map(({ stock, count }) => `${count} of ${stock.name}`).join(' and ')}`;
+  if (none) return { id, label: name, note: whyNone(plan, job), kind: 'trouble', tip: counts };
+  // Bought ones first, longest first; a strip may lie in the yard as well as a board.
+  const kinds = new Map<string, PlannedBoard[]>();
+  for (const board of boards) {
+    const key = `${board.onHand} ${board.stock} ${board.length}`;
+    const held = kinds.get(key);
+    if (held) held.push(board);
+    else kinds.set(key, [board]);
+  }
+  const sorted = [...kinds.values()].sort(
+    ([a], [b]) => Number(a?.onHand) - Number(b?.onHand) || (b?.length ?? 0) - (a?.length ?? 0),
+  );
   return {
     id,
     label: name,
-    note: [
-      `${many(demand.count, 'piece')}${ripped}`,
-      ...(cost ? [formatMoney(cost)] : []),
-      `${percent(waste)} waste`,
-      proofOfPlan(plan),
-    ].join(', '),
+    note: [counts, ...(cost ? [formatMoney(cost)] : []), `${percent(waste)} waste`, proofOfPlan(plan)].join(
+      ', ',
+    ),
     kind: 'stock',
-    under: [
-      ...lengths.map((length) => lengthLine(plan, length, false, order, job, id, pieces)),
-      ...hand.map((length) => lengthLine(plan, length, true, order, job, id, pieces)),
-    ],
+    under: sorted.map((alike) => lengthLine(plan, alike, order, job, id, pieces)),
   };
 }
 
-function whyNone({ none }: BoardPlan, job: Job): string {
-  if (none?.kind === 'no-lengths') return 'states no lengths, so no boards can be planned';
-  if (none?.kind === 'too-long')
-    return `${many(none.labels.length, 'piece')} longer than any board gives, ${formatLength(Math.floor(none.longest), job.measure.value)}`;
-  return 'no plan was found yet';
+function whyNone({ none, demands }: BoardPlan, job: Job): string {
+  const length = (ticks: Ticks) => formatLength(Math.floor(ticks), job.measure.value);
+  switch (none?.kind) {
+    case 'no-lengths':
+      return 'states no lengths, so no boards can be planned';
+    case 'too-long': {
+      const lengths = new Set(demands.flatMap(({ wanted }) => wanted.map((one) => one.length)));
+      const over = [...lengths].filter((one) => one > none.longest).sort((a, b) => b - a);
+      return over.length > 0
+        ? `pieces of ${over.map(length).join(', ')} are longer than any board gives, ${length(none.longest)}`
+        : 'pieces are longer than any board that is wide enough';
+    }
+    case 'too-wide':
+      return `pieces are wider than any board gives, ${length(none.widest)}`;
+    default:
+      return 'no plan was found yet';
+  }
 }
 
 /** Boards of one length, bought or on hand, and under it how they are cut. */
 function lengthLine(
-  plan: BoardPlan,
-  length: Ticks,
-  onHand: boolean,
+  { bought, buy }: BoardPlan,
+  boards: readonly PlannedBoard[],
   order: readonly OrderLine[],
   job: Job,
-  stock: string,
+  under: string,
   pieces: Record<string, readonly string[]>,
 ): Material {
+  const [{ length, onHand, stock } = { length: 0, onHand: false, stock: bought.name }] = boards;
   const shown = formatLength(length, job.measure.value);
-  const count = (onHand ? plan.used : plan.buy).get(length) ?? 0;
-  const id = `${stock}/${onHand ? 'on hand ' : ''}${shown}`;
-  const price = onHand ? undefined : plan.bought.prices?.get(length)?.value;
+  const other = stock === bought.name ? '' : ` ${stock}`;
+  const count = onHand ? boards.length : (buy.get(length) ?? 0);
+  const id = `${under}/${onHand ? 'on hand ' : ''}${shown}${other}`;
+  const price = onHand ? undefined : bought.prices?.get(length)?.value;
   const run = isMetric(job.measure.value)
     ? `${tenth((count * toMm(length)) / 1000)} m`
     : `${tenth((count * toInches(length)) / 12)} ft`;
-  // Spares are those of the stock that is bought, whatever is ripped from it.
-  const own = plan.bought.name === plan.demand.stock.name;
-  const line = order.find((one) => one.stock === plan.bought.name && one.length === length);
-  const spare = own && !onHand && line && line.spare > 0 ? [`and ${line.spare} spare`] : [];
+  const line = order.find((one) => one.stock === bought.name && one.length === length);
+  const spare = !onHand && line && line.spare > 0 ? [`and ${line.spare} spare`] : [];
   return {
     id,
-    label: `${count} of ${shown}${plan.bought.name === plan.demand.stock.name ? '' : ` ${plan.bought.name}`}`,
+    label: `${count} of ${shown}${other}`,
     note: [
       ...(onHand ? ['on hand'] : spare),
       run,
@@ -127,40 +146,33 @@ function lengthLine(
         : []),
     ].join(', '),
     kind: 'length',
-    under: cutLines(
-      plan.boards.filter((board) => board.length === length && board.onHand === onHand),
-      job,
-      id,
-      pieces,
-    ),
+    under: cutLines(boards, job, id, pieces),
   };
 }
 
-/** Boards cut alike in one line, with how often; those with the longest pieces first, as they are cut. */
+/** Boards cut alike in one line, with how often. */
 function cutLines(
   boards: readonly PlannedBoard[],
   job: Job,
   length: string,
   pieces: Record<string, readonly string[]>,
 ): readonly Material[] {
-  const shown = (ticks: Ticks) => formatLength(ticks, job.measure.value);
+  const shown = (ticks: Ticks) => formatLength(Math.floor(ticks), job.measure.value);
   const alike = new Map<string, PlannedBoard[]>();
   for (const board of boards) {
-    const counts = new Map<Ticks, number>();
-    for (const one of board.pieces) counts.set(one.length, (counts.get(one.length) ?? 0) + 1);
-    const cuts = [...counts].map(([each, count]) => `${count} of ${shown(each)}`).join(', ');
+    const cuts = cutWords(board, shown).join(', ');
     const held = alike.get(cuts);
     if (held) held.push(board);
     else alike.set(cuts, [board]);
   }
   return [...alike].map(([cuts, same]): Material => {
     const id = `${length}/${cuts}`;
-    const keys = same.flatMap((board) => board.pieces.map(({ piece }) => piece.key));
+    const keys = same.flatMap((board) => piecesOf(board).map(({ piece }) => piece.key));
     pieces[id] = keys;
     return {
       id,
       label: `${same.length} into ${cuts}`,
-      note: `left ${shown(Math.floor(same[0]?.offcut ?? 0))}`,
+      note: `left ${shown(same[0]?.offcut ?? 0)}`,
       kind: 'cut',
       pieces: keys.length,
     };

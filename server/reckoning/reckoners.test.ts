@@ -14,6 +14,7 @@ const running: Reckoner[] = [];
 afterEach(() => {
   for (const one of running.splice(0)) one.dispose();
   vi.restoreAllMocks();
+  vi.useRealTimers();
 });
 
 function thread(): Worker {
@@ -130,6 +131,36 @@ it('ends its worker with itself, and answers what is left with nothing', async (
   await ended;
   expect(await worker.reckon(uri, { kind: 'totals' }, untold, none)).toBeDefined();
   expect(threads).toHaveLength(1);
+});
+
+it('does not try in this thread what took all the memory of the worker', async () => {
+  vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  const limits = { maxOldGenerationSizeMb: 6, maxYoungGenerationSizeMb: 1 };
+  const small = () => new Worker(new URL('./worker-main.ts', import.meta.url), { resourceLimits: limits });
+  const { uri, worker } = await opened({ 'bank.slat': BANK }, small);
+  await expect(worker.reckon(uri, { kind: 'totals' }, untold, none)).rejects.toThrow('MEMORY');
+  expect(worker.crashes).toBe(0);
+});
+
+it('ends a worker that does not leave what is canceled', async () => {
+  vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  let terminated = 0;
+  const deaf: WorkerLike = {
+    postMessage: () => undefined,
+    on: () => undefined,
+    terminate: () => terminated++,
+  };
+  const { uri, worker } = await opened({ 'bank.slat': BANK }, () => deaf);
+  const source = new Cancellation.CancellationTokenSource();
+  const answer = worker.reckon(uri, { kind: 'totals' }, untold, source.token);
+  answer.catch(() => undefined);
+  source.cancel();
+  vi.advanceTimersByTime(4000);
+  expect(terminated).toBe(0);
+  vi.advanceTimersByTime(2000);
+  expect(terminated).toBe(1);
+  await expect(answer).rejects.toThrow('does not come to an end');
 });
 
 it('tells what cannot be worked out rather than taking the server along', async () => {

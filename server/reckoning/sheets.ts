@@ -24,7 +24,7 @@ export function seekSheets({ job, layout }: Work): Sliced<TakeoffFiles> {
 
 function notesOf({ plans }: Takeoff): readonly string[] {
   return plans.flatMap((plan) => {
-    const { name } = plan.demand.stock;
+    const { name } = plan.bought;
     if (plan.none) return [`${name} has no plan`];
     return plan.proven ? [] : [`${name}: ${proofOfPlan(plan)}`];
   });

@@ -37,14 +37,15 @@ async function opened() {
     { 'bank.slat': BANK, 'other.slat': '' },
     { work: { Reckoner: () => reckoner } },
   );
-  const begun = (times: number) => vi.waitFor(() => expect(reckoner.asked).toHaveLength(times));
+  const begun = (times: number) =>
+    vi.waitFor(() => expect(reckoner.asked).toHaveLength(times), { timeout: 10_000 });
   return { ...open, keeper: open.shared.work.Totals, reckoner, begun };
 }
 
 it('works nothing out that nobody wants', async () => {
   const { keeper, reckoner, change } = await opened();
   await change('bank.slat', `${BANK}// more`);
-  await new Promise((resume) => setTimeout(resume, 400));
+  await new Promise((resume) => setTimeout(resume, 1300));
   expect(reckoner.asked).toHaveLength(0);
   expect(keeper.of(uri)).toEqual({ stale: true });
 });

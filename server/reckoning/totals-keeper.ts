@@ -12,6 +12,8 @@ export interface KnownTotals {
 
 /** Typing rests this long before totals are begun, in milliseconds. */
 const REST = 150;
+/** The first of all wait longer: what starts is not to be slowed. */
+const FIRST_REST = 1000;
 
 interface Entry {
   totals?: Totals;
@@ -32,6 +34,7 @@ interface Entry {
 export class TotalsKeeper {
   private readonly shared: SlatServerSharedServices;
   private readonly entries = new Map<string, Entry>();
+  private begun = false;
   private readonly hearers = new Set<(uri: string, other: 'text' | 'file') => void>();
 
   constructor(shared: SlatServerSharedServices) {
@@ -103,11 +106,12 @@ export class TotalsKeeper {
 
   private schedule(uri: string, entry: Entry): void {
     clearTimeout(entry.timer);
-    entry.timer = setTimeout(() => void this.reckon(uri, entry), REST);
+    entry.timer = setTimeout(() => void this.reckon(uri, entry), this.begun ? REST : FIRST_REST);
     entry.timer.unref?.();
   }
 
   private async reckon(uri: string, entry: Entry): Promise<void> {
+    this.begun = true;
     const source = new Cancellation.CancellationTokenSource();
     entry.work = source;
     const take = (totals: Totals, over: boolean): void => {

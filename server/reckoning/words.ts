@@ -32,7 +32,7 @@ export function proofOf({ proven, plans }: Takeoff, over: boolean): string {
   const currency = open[0]?.cost?.currency;
   if (currency !== undefined && open.every(({ cost }) => cost?.currency === currency))
     return `at most ${formatMoney({ minor: gap, currency })} too dear${after}`;
-  return `not proven for ${open.map(({ demand }) => demand.stock.name).join(', ')}${after}`;
+  return `not proven for ${open.map(({ bought }) => bought.name).join(', ')}${after}`;
 }
 
 /** Of one plan; see `proofOf`. */

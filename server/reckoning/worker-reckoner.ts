@@ -1,6 +1,6 @@
 import { type Cancellation, URI } from 'langium';
 import type { SlatServerSharedServices } from '../services.ts';
-import type { Answers, Ask, AskKind } from './ask.ts';
+import { type Answers, type Ask, type AskKind, SECONDS } from './ask.ts';
 import type { Reckoner } from './reckoner.ts';
 import type { FromWorker, SeenFile, ToWorker } from './worker-messages.ts';
 
@@ -17,6 +17,10 @@ export interface WorkerLike {
 const MOST_CRASHES = 3;
 /** A worker that has not left canceled work by then is ended, in milliseconds: it is in a step that has no end. */
 const PATIENCE = 5000;
+/** The same for work that was not canceled, after the time it may take; a worker may have to start first, on a busy machine. */
+const LONG_PATIENCE = 60_000;
+/** What Node calls it when a thread has used up what it was given. */
+const OUT_OF_MEMORY = 'ERR_WORKER_OUT_OF_MEMORY';
 
 interface Asked {
   readonly id: number;
@@ -29,10 +33,11 @@ interface Asked {
 
 /**
  * Has things worked out in a worker, which starts with the first of them. What a worker that crashes was asked for is
- * worked out by the fallback instead, and the next is asked of a new one.
+ * worked out by the fallback instead, and the next is asked of a new one. What takes all memory or has no end is not
+ * tried again: this thread would be lost with it.
  */
 export class WorkerReckoner implements Reckoner {
-  /** How often a worker has crashed. */
+  /** How often a worker was lost in a way that may happen again to any other. */
   crashes = 0;
   private readonly shared: SlatServerSharedServices;
   private readonly makeWorker: () => WorkerLike;
@@ -60,14 +65,12 @@ export class WorkerReckoner implements Reckoner {
     const worker = this.running();
     if (!worker) return instead();
     const id = ++this.last;
-    let patience: ReturnType<typeof setTimeout> | undefined;
+    const endless = () => this.lost(worker, 'it does not come to an end', false);
+    let patience = setTimeout(endless, SECONDS[ask.kind] * 1000 + LONG_PATIENCE);
     const canceled = cancelToken.onCancellationRequested(() => {
       worker.postMessage({ type: 'cancel', id });
-      patience = setTimeout(
-        () => this.worker === worker && this.crashed(worker, 'it does not leave its work'),
-        PATIENCE,
-      );
-      patience.unref?.();
+      clearTimeout(patience);
+      patience = setTimeout(endless, PATIENCE);
     });
     try {
       return (await new Promise<Answers[AskKind] | undefined>((answer, fail) => {
@@ -95,8 +98,10 @@ export class WorkerReckoner implements Reckoner {
     try {
       const worker = this.makeWorker();
       worker.on('message', (message) => this.hear(message));
-      worker.on('error', (error) => this.crashed(worker, String(error)));
-      worker.on('exit', () => this.crashed(worker, 'it has ended'));
+      worker.on('error', (error) =>
+        this.lost(worker, String(error), !('code' in error && error.code === OUT_OF_MEMORY)),
+      );
+      worker.on('exit', () => this.lost(worker, 'it has ended', true));
       this.worker = worker;
     } catch (error) {
       this.crashes++;
@@ -123,15 +128,19 @@ export class WorkerReckoner implements Reckoner {
     }
   }
 
-  private crashed(worker: WorkerLike, why: string): void {
+  /** `again`: what it was at can be tried without it. */
+  private lost(worker: WorkerLike, why: string, again: boolean): void {
     if (this.worker !== worker) return;
     this.worker = undefined;
-    this.crashes++;
+    if (again) this.crashes++;
     worker.terminate();
     console.error('the worker was lost:', why);
     const lost = [...this.asked.values()];
     this.asked.clear();
-    for (const { instead, answer, fail } of lost) instead().then(answer, fail);
+    for (const { instead, answer, fail } of lost) {
+      if (again) instead().then(answer, fail);
+      else fail(new Error(`It takes too much: ${why}`));
+    }
   }
 }
 

@@ -5,5 +5,6 @@
  * is drawn (drawing/), where it is written to.
  */
 export { asCsv } from './csv.ts';
+export { cutWords } from './cut-words.ts';
 export { orderRows } from './order-rows.ts';
 export { fileNameOf, ticketsOf } from './tickets.ts';

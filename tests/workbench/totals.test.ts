@@ -189,6 +189,7 @@ for (const theme of ['dark', 'light'] satisfies Theme[])
   });
 
 it('says what would stand there when no .slat file is open', async () => {
+  await save(page);
   await runPaletteCommand(page, 'View: Close All Editors');
   await page.locator('.welcome-view-content', { hasText: 'Open a .slat file to see it' }).waitFor();
   await screenshot(page, join(OUT_DIR, 'workbench', 'no-materials.png'));

@@ -1,4 +1,11 @@
-import { type Disposable, EventEmitter, type TextDocument, window, workspace } from 'vscode';
+import {
+  type Disposable,
+  EventEmitter,
+  TabInputText,
+  TabInputTextDiff,
+  type TextDocument,
+  window,
+} from 'vscode';
 import { DisposableStore } from '../../infrastructure/index.ts';
 
 /**
@@ -14,14 +21,8 @@ export class WatchedDocument implements Disposable {
   constructor() {
     this.document = slatOf(window.activeTextEditor?.document);
     this.store.add(window.onDidChangeActiveTextEditor((editor) => this.take(slatOf(editor?.document))));
-    this.store.add(
-      workspace.onDidCloseTextDocument((closed) => {
-        if (closed !== this.document) return;
-        this.document = undefined;
-        this.take(window.visibleTextEditors.flatMap(({ document }) => slatOf(document) ?? [])[0]);
-        this.changed.fire();
-      }),
-    );
+    // A document is closed some time after its last tab is; it is the tab that people see.
+    this.store.add(window.tabGroups.onDidChangeTabs(() => this.leave()));
   }
 
   get uri(): string | undefined {
@@ -38,6 +39,13 @@ export class WatchedDocument implements Disposable {
     this.store.dispose();
   }
 
+  /** Lets go of a document that has no tab any more, for another in sight or none. */
+  private leave(): void {
+    if (this.uri === undefined || hasTab(this.uri)) return;
+    this.document = window.visibleTextEditors.flatMap(({ document }) => slatOf(document) ?? [])[0];
+    this.changed.fire();
+  }
+
   private take(document: TextDocument | undefined): void {
     if (!document || document === this.document) return;
     this.document = document;
@@ -47,4 +55,13 @@ export class WatchedDocument implements Disposable {
 
 function slatOf(document: TextDocument | undefined): TextDocument | undefined {
   return document?.languageId === 'slat' ? document : undefined;
+}
+
+function hasTab(uri: string): boolean {
+  return window.tabGroups.all.some(({ tabs }) =>
+    tabs.some(({ input }) => {
+      if (input instanceof TabInputText) return input.uri.toString() === uri;
+      return input instanceof TabInputTextDiff && input.modified.toString() === uri;
+    }),
+  );
 }

@@ -7,8 +7,8 @@ export function takeoffPage(file: string, { order, sheets, notes }: TakeoffFiles
   const line = (cells: readonly string[]) => `| ${cells.map(inert).join(' | ')} |`;
   return [
     `# Takeoff of ${inert(file)}`,
-    'Check each board before you cut it. What is not proven to be the least is told below.',
-    ...notes.map((note) => `- ${inert(note)}`),
+    'Check each board before you cut it.',
+    ...(notes.length > 0 ? [notes.map((note) => `- ${inert(note)}`).join('\n')] : []),
     '## Order',
     [line(heads), `|${heads.map(() => ' --- |').join('')}`, ...rows.map(line)].join('\n'),
     '## Sheets',
