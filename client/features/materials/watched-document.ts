@@ -42,7 +42,9 @@ export class WatchedDocument implements Disposable {
   /** Lets go of a document that has no tab any more, for another in sight or none. */
   private leave(): void {
     if (this.uri === undefined || hasTab(this.uri)) return;
-    this.document = window.visibleTextEditors.flatMap(({ document }) => slatOf(document) ?? [])[0];
+    // Editors are still told as visible while their tab is being closed.
+    const shown = window.visibleTextEditors.flatMap(({ document }) => slatOf(document) ?? []);
+    this.document = shown.find(({ uri }) => hasTab(uri.toString()));
     this.changed.fire();
   }
 
