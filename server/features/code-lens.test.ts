@@ -25,15 +25,15 @@ it('tells above the job and each run what they come to', async () => {
   // At once there is a place for them, so that no line moves when they come.
   expect(await titles()).toEqual([
     [0, 'being worked out …'],
-    [4, 'being worked out …'],
-    [4, 'Look for better choices...'],
+    [5, 'being worked out …'],
+    [5, 'Look for better choices...'],
   ]);
   const [job, run, better] = await settled();
   expect(job?.[1]).toMatch(
     / boards? and 3 posts to buy, order \$[\d.]+ and more, price \$[\d.]+, proven cheapest$/,
   );
   expect(run?.[1]).toMatch(/^22 slats, \d+ boards and 3 posts for \$[\d.]+, 16' long, \d+(\.\d)? % open$/);
-  expect(better).toEqual([4, 'Look for better choices...']);
+  expect(better).toEqual([5, 'Look for better choices...']);
   const commands = (await ask()).map(({ command }) => [command?.command, command?.arguments]);
   expect(commands).toEqual([
     ['slatwright.showTakeoff', ['file:///work/a.slat']],

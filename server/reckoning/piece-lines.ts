@@ -27,11 +27,12 @@ export function pieceLines(
   );
 }
 
-/** As people speak of it: `court, bay 2, slat 7`, `court, gate cycles, stile`, `court, post`. */
-function nameOf({ run, gate, bay, role, course }: Piece): string {
+/** As people speak of it: `court, bay 2, slat 7`, `court, bays 1 to 3, slat 7`, `court, gate cycles, stile`, `court, post`. */
+function nameOf({ run, gate, bay, until, role, course }: Piece): string {
+  const bays = bay === undefined ? [] : [until === undefined ? `bay ${bay}` : `bays ${bay} to ${until}`];
   return [
     run,
-    ...(gate === undefined ? (bay === undefined ? [] : [`bay ${bay}`]) : [`gate ${gate}`]),
+    ...(gate === undefined ? bays : [`gate ${gate}`]),
     course === undefined ? role : `${role} ${course}`,
   ].join(', ');
 }

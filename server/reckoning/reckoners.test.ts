@@ -32,8 +32,8 @@ async function opened(texts: Record<string, string>, make: () => WorkerLike = th
 it('is answered alike by a worker and in slices, with files that are used', async () => {
   const [job, ...rest] = BANK.split('\n');
   const { uri, slices, worker } = await opened({
-    'bank.slat': `use "stock.slat"\n${job}\n${rest.slice(2).join('\n')}`,
-    'stock.slat': rest.slice(0, 2).join('\n'),
+    'bank.slat': `use "stock.slat"\n${job}\n${rest.slice(3).join('\n')}`,
+    'stock.slat': rest.slice(0, 3).join('\n'),
   });
   const here = await slices.reckon(uri, { kind: 'totals' }, untold, none);
   // 44" hold eleven slats of 3-1/2" and ten gaps of 1/2", 43-1/2"; the rest is spread. Two bays.

@@ -111,7 +111,7 @@ it('tells totals, materials, choices, the pile and sheets, worked out in its wor
     .poll(() => changed.some(({ stale, lines }) => !stale && lines), { timeout: 30_000 })
     .toBe(true);
 
-  const here: RunsAnswer = await client.sendRequest(RunsAt, { uri, line: 6, character: 4 });
+  const here: RunsAnswer = await client.sendRequest(RunsAt, { uri, line: 7, character: 4 });
   expect(here).toEqual({ runs: ['bank'], here: 'bank' });
   const found: BetterFound | null = await client.sendRequest(FindBetter, { uri, run: 'bank' });
   expect(found).toMatchObject({ run: 'bank', textVersion: 2, done: true });
