@@ -20,7 +20,7 @@ export const holeNarrow: LimitedRunCheck = {
       says: 'least diameter of holes over the width of the post',
     },
     message: (a) =>
-      `Holes of ${a.diameter} leave ${a.cover} around the corners of a post ${a.post} wide. At least ${a.needed} across bears it well.`,
+      `Holes of ${a.diameter} leave ${a.cover} around the corners of a post ${a.post} wide${a.off === '' ? '' : `, which may stand ${a.off} off the middle and keep ${a.kept} there`}. At least ${a.needed} across bears it well.`,
   },
   check: (run, job) => {
     const { hole } = run.spec;
@@ -36,6 +36,8 @@ export const holeNarrow: LimitedRunCheck = {
         args: {
           diameter: formatLength(hole.diameter.value, job.measure.value),
           cover: fineText(Math.max(0, found.cover), job),
+          off: found.off > 0 ? fineText(found.off, job) : '',
+          kept: fineText(COVER.value, job),
           post: formatLength(found.widest, job.measure.value),
           needed: atLeastText(Math.ceil(Math.max(times * found.widest, forCover)), job),
         },

@@ -48,3 +48,25 @@ it('draws the line on the plan', async () => {
   const [plan] = viewsOf(layout.runs, job.measure.value, ['plan']);
   expect(plan?.labels.map(({ text }) => text)).toContain('property line, as stated');
 });
+
+it('counts what caps stand out past their posts (hand)', async () => {
+  // The post reaches 1-3/4" back and its cap 1-1/2" more: 3-1/4" of 3".
+  const capped = yard(
+    'property line 3" behind bank',
+    'caps lid',
+    'cap lid { flat; thickness 1"; overhang 1-1/2" }',
+  );
+  expect(await told(capped)).toEqual([['crossed', 'Cap P1-CAP', '1/4"']]);
+});
+
+it('draws caps on the plan as far as they stand out', async () => {
+  const { layout, job } = await openJob(
+    yard('', 'caps lid', 'cap lid { flat; thickness 1"; overhang 1-1/2" }'),
+  );
+  const [plan] = viewsOf(layout.runs, job.measure.value, ['plan']);
+  const path = plan?.groups.find(({ key }) => key.endsWith('/plan/dressing'))?.path ?? '';
+  // Three caps of four lines each; the first begins 1-1/2" (38.1 mm) before station 0 and reaches 3-1/4" (82.55 mm) off the middle.
+  expect(path.match(/M/g)).toHaveLength(12);
+  expect(path).toContain('-38.1');
+  expect(path).toContain('82.55');
+});

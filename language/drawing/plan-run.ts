@@ -10,6 +10,7 @@ import { pieceGroups } from './piece-groups.ts';
 import type { Bounds } from './place-labels.ts';
 import { see } from './places.ts';
 import { type At, alongside, awayFrom, fromAbove, moved, type PlanAxes, planAxes } from './plan-axes.ts';
+import { planDressing } from './plan-dressing.ts';
 import { planWalls } from './plan-walls.ts';
 import { textWidth } from './text-width.ts';
 import type { Label } from './view.ts';
@@ -29,6 +30,7 @@ export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: 
   const seen = see(shownFromAbove(run), projection).map((one) =>
     one.piece.role === 'post' || one.piece.role === 'channel' ? notched(one, projection) : one,
   );
+  const dressing = planDressing(run, axes);
   const stations = stationLine(run, axes, measure, letter);
   const gates = run.leaves.map((leaf) => swing(run, leaf, axes));
   const points: At[] = [
@@ -36,6 +38,7 @@ export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: 
       [shape.x0, shape.y0],
       [shape.x1, shape.y1],
     ]),
+    ...dressing.points,
     ...stations.points,
     ...gates.flatMap((gate) => gate.points),
     axes.at(0, 0),
@@ -48,6 +51,7 @@ export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: 
         () => Infinity,
         () => false,
       ),
+      ...dressing.groups,
       ...stations.groups,
       ...gates.flatMap((gate) => gate.groups),
       ...(walls?.groups ?? []),

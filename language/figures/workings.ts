@@ -33,7 +33,10 @@ const RUN_CALCULATIONS: readonly RunCalculation[] = [
   (run, job) => postBendings(run, job).map(({ working }) => working),
   (run, job) => workingIn(worstDeckPost(run, job)),
   (run, job) => workingIn(embedment(run, job)),
-  (run, job) => workingIn(holesOf(run, job)),
+  (run, job) => {
+    const holes = holesOf(run, job);
+    return holes ? [holes.working, holes.offWorking] : [];
+  },
   (run) => asBuiltGaps(run),
   wallWorkings,
   (run, job) => gateFigures(run, job).flatMap(({ workings }) => workings),

@@ -342,3 +342,11 @@ function reaches(solid: Solid, others: readonly { solid: Solid }[]): boolean {
     }),
   );
 }
+
+it('saws both slats of a turn of 45 degrees at 22-1/2 degrees', () => {
+  // By hand: a miter halves the turn, 45 / 2.
+  const { ends } = cornerOf({ ...square, turn: 45, kind: 'miter' });
+  const sawn = (slope = 0) => (Math.atan(Math.abs(slope)) * 180) / Math.PI;
+  expect(sawn(ends.first?.slope)).toBeCloseTo(22.5, 9);
+  expect(sawn(ends.second?.slope)).toBeCloseTo(22.5, 9);
+});

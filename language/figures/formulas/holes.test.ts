@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { BAGS, CONCRETE_WASTE, METRIC_BAGS } from '../../standards/index.ts';
-import { bagsFor, coverOf, holeVolumes } from './holes.ts';
+import { bagsFor, coverOf, coverOffMiddle, holeVolumes, mostOffMiddle } from './holes.ts';
 
 const yieldOf = (pounds: number) => BAGS.find((bag) => bag.pounds === pounds)?.yields ?? 0;
 
@@ -44,4 +44,24 @@ it('fills metric holes, by the hole and by the job', () => {
 it('covers the corner of a post', () => {
   // By Pythagoras: half of 12 less half the diagonal of 3-1/2 square.
   expect(coverOf(12, 3.5, 3.5)).toBeCloseTo(6 - 3.5 / Math.SQRT2, 12);
+});
+
+it('finds the corner nearest the edge of the hole of a post that stands off its middle', () => {
+  // By Pythagoras: 1.75 + 2.5 = 4.25 along, 1.75 across: sqrt(18.0625 + 3.0625) = 4.596; 6 less that is 1.404.
+  expect(6 - coverOffMiddle(12, 3.5, 3.5, 2.5)).toBeCloseTo(4.596, 3);
+  expect(coverOffMiddle(12, 3.5, 3.5, 2.5)).toBeCloseTo(1.404, 3);
+  expect(coverOffMiddle(12, 5.5, 3.5, 0)).toBeCloseTo(coverOf(12, 5.5, 3.5), 12);
+});
+
+it('finds how far a post may stand off the middle and keep its cover', () => {
+  // The other way round: sqrt(4.596^2 - 1.75^2) - 1.75 = 2.5.
+  expect(mostOffMiddle(12, 3.5, 3.5, 1.404)).toBeCloseTo(2.5, 3);
+  // sqrt(3.5^2 - 1.75^2) - 1.75 = 3.031 - 1.75 = 1.281; none where the hole is too narrow as it is.
+  expect(mostOffMiddle(12, 3.5, 3.5, 2.5)).toBeCloseTo(1.281, 3);
+  expect(mostOffMiddle(9, 3.5, 3.5, 2.5)).toBeLessThan(0);
+  for (const [along, through] of [
+    [3.5, 5.5],
+    [5.5, 3.5],
+  ] as const)
+    expect(coverOffMiddle(14, along, through, mostOffMiddle(14, along, through, 2.5))).toBeCloseTo(2.5, 9);
 });

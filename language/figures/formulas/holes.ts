@@ -21,3 +21,23 @@ export function bagsFor(volume: number, yields: number): number {
 export function coverOf(diameter: number, along: number, through: number): number {
   return diameter / 2 - Math.hypot(along, through) / 2;
 }
+
+/**
+ * The same for a post that stands off the middle by so much along the wall or across it, whichever leaves less:
+ * inches from its farthest corner to the edge of the hole.
+ */
+export function coverOffMiddle(diameter: number, along: number, through: number, off: number): number {
+  const corner = (toward: number, beside: number) => Math.hypot(toward / 2 + off, beside / 2);
+  return diameter / 2 - Math.max(corner(along, through), corner(through, along));
+}
+
+/**
+ * How far a post may stand off the middle of its hole, along the wall or across it, and keep so much concrete around
+ * its corners, in inches; negative where it does not have that much in the middle.
+ */
+export function mostOffMiddle(diameter: number, along: number, through: number, cover: number): number {
+  const radius = diameter / 2 - cover;
+  const most = (toward: number, beside: number) =>
+    radius < beside / 2 ? -1 : Math.sqrt(radius ** 2 - (beside / 2) ** 2) - toward / 2;
+  return Math.min(most(along, through), most(through, along));
+}

@@ -1,9 +1,9 @@
 import { backHalfKey, isBackHalf, type RunLayout } from '../../layout/index.ts';
-import { isMetric, type Job } from '../../model/index.ts';
+import { type HoleSpec, isMetric, type Job } from '../../model/index.ts';
 import { BAGS, CONCRETE_WASTE, COVER, HOLE_WIDTHS, METRIC_BAGS } from '../../standards/index.ts';
 import { convert, type Ticks, toInches } from '../../units/index.ts';
 import { boxOf } from '../box.ts';
-import { bagsFor, coverOf, holeVolumes } from '../formulas/index.ts';
+import { bagsFor, coverOf, coverOffMiddle, holeVolumes, mostOffMiddle } from '../formulas/index.ts';
 import type { Working } from '../working.ts';
 import { amount, fromOf, inchesOf, input, step } from './amounts.ts';
 import { footingLevel, heldByDeck } from './posts.ts';
@@ -20,7 +20,10 @@ export interface Holes {
   readonly concrete: number;
   readonly gravel: number;
   readonly bag: ConcreteBag;
+  /** How far every post may stand off the middle of its hole and keep its cover, inches; less than 0 where none does. */
+  readonly off: number;
   readonly working: Working;
+  readonly offWorking: Working;
 }
 
 /** A bag of concrete as it is sold where the job is measured: what it is called, and the cubic feet it yields. */
@@ -46,6 +49,7 @@ export function holesOf(run: RunLayout, job: Job): Holes | undefined {
   const metric = isMetric(job.measure.value);
   const bag = bagOf(job);
   const diameter = toInches(hole.diameter.value);
+  let off: { readonly most: number; readonly along: number; readonly through: number } | undefined;
   let [concrete, gravel, byHole, cover, times, widest] = [
     0,
     0,
@@ -66,9 +70,12 @@ export function holesOf(run: RunLayout, job: Job): Holes | undefined {
     gravel += volumes.gravel;
     byHole += bagsFor(volumes.concrete, bag.yields);
     cover = Math.min(cover, coverOf(diameter, along, through));
+    const most = mostOffMiddle(diameter, along, through, COVER.value);
+    if (!off || most < off.most) off = { most, along, through };
     times = Math.min(times, diameter / Math.max(along, through));
     widest = Math.max(widest, high[0] - low[0], high[1] - low[1]);
   }
+  if (!off) return undefined;
   const ordered = concrete * (1 + CONCRETE_WASTE.value);
   return {
     count: posts.length,
@@ -78,6 +85,8 @@ export function holesOf(run: RunLayout, job: Job): Holes | undefined {
     concrete: ordered,
     gravel,
     bag,
+    off: off.most,
+    offWorking: offWorkingOf(run, hole, off),
     working: {
       code: 'holes',
       title: 'Concrete and gravel of the holes',
@@ -107,5 +116,40 @@ export function holesOf(run: RunLayout, job: Job): Holes | undefined {
         'Bags by the hole and by the job differ; order by the greater. Have buried lines marked before you dig.',
       ],
     },
+  };
+}
+
+/** How far the post that has least room may stand off the middle of its hole. */
+function offWorkingOf(
+  run: RunLayout,
+  hole: HoleSpec,
+  { most, along, through }: { readonly most: number; readonly along: number; readonly through: number },
+): Working {
+  const diameter = toInches(hole.diameter.value);
+  return {
+    code: 'hole-cover',
+    title: 'How far a post may stand off the middle of its hole',
+    where: { origin: hole.diameter.origin, label: `${run.spec.name}, holes`, run: run.key },
+    formula: 'e = √((D / 2 - c)² - (b / 2)²) - a / 2',
+    inputs: [
+      input('diameter', 'D', inchesOf(hole.diameter.value), fromOf(hole.diameter.origin)),
+      input('post along the run', 'a', amount(along, 'in'), 'as laid out, the least room'),
+      input('post through it', 'b', amount(through, 'in'), 'as laid out'),
+      input('concrete around the corners', 'c', amount(COVER.value, 'in'), 'common practice'),
+    ],
+    steps: [
+      step('concrete around a corner, in the middle', amount(coverOf(diameter, along, through), 'in')),
+      step(
+        'that of a post a half inch off, along the run or across it',
+        amount(coverOffMiddle(diameter, along, through, 0.5), 'in'),
+      ),
+    ],
+    figure: amount(Math.max(0, most), 'in'),
+    basis: [COVER],
+    notes: [
+      most < 0
+        ? 'The hole is too narrow as it is: not even in its middle does the post keep so much.'
+        : 'Along the run or across it, whichever leaves less; the other way e is worked out with a and b changed about.',
+    ],
   };
 }
