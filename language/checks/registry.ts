@@ -14,6 +14,7 @@ import { deckPostConnection, deckPostInJoist, deckPostUnbacked } from './deck-po
 import type { JobCheck, LayoutCheck, RunCheck } from './define.ts';
 import { depositOverLimit } from './deposit-over-limit.ts';
 import { nearUtility, noTicket, ticketShort } from './digging.ts';
+import { endGapUnusual } from './end-gap-unusual.ts';
 import { facesDiffer } from './faces-differ.ts';
 import { fillerNarrow, fillerWide } from './filler-width.ts';
 import type { Finding, FindingKind } from './finding.ts';
@@ -23,6 +24,7 @@ import { gapsDiffer } from './gaps-differ.ts';
 import { hingeGapSmall, latchGapSmall } from './gate-gaps.ts';
 import { gateInSlope } from './gate-in-slope.ts';
 import { gateNarrow } from './gate-narrow.ts';
+import { gatePostsShallow } from './gate-posts-shallow.ts';
 import { hingePostBends, hingesFew } from './gate-strength.ts';
 import { clearanceHigh, clearanceLow } from './ground-clearance.ts';
 import { guardClimbable, guardLow, guardOpening, guardUnjudged } from './guard.ts';
@@ -34,10 +36,12 @@ import { jointUnsupported } from './joint-unsupported.ts';
 import { leafScrapes } from './leaf-scrapes.ts';
 import { leafTooWide } from './leaf-too-wide.ts';
 import { linesLeftOver } from './lines-left-over.ts';
+import { marksRounded } from './marks-rounded.ts';
 import { noPrice } from './no-price.ts';
 import { nominalSize } from './nominal-size.ts';
 import { notMeasured } from './not-measured.ts';
 import { opennessRelief } from './openness-relief.ts';
+import { orderedEarly } from './ordered-early.ts';
 import { overlapSmall } from './overlap-small.ts';
 import { patternOpen } from './pattern-open.ts';
 import { permitNeeded } from './permit-needed.ts';
@@ -55,7 +59,9 @@ import {
 } from './pool.ts';
 import { embedShallow, embedUnderFormula, frostDeeper } from './post-depth.ts';
 import { postLeans } from './post-leans.ts';
+import { postLengthTight } from './post-length-tight.ts';
 import { postMovedForObstacle } from './post-moved-for-obstacle.ts';
+import { postOffLine } from './post-off-line.ts';
 import { postBends, postBendsScreening } from './post-strength.ts';
 import { propertyLineCrossed, propertyLineNear } from './property-line.ts';
 import { ripTooThin } from './rip-too-thin.ts';
@@ -76,7 +82,7 @@ import { wallInPost } from './wall-in-post.ts';
 import { wallUnmeasured } from './wall-unmeasured.ts';
 import { wasteHigh } from './waste-high.ts';
 
-const JOB_CHECKS: readonly JobCheck[] = [nominalSize, boardsMixed, noTicket, ticketShort];
+const JOB_CHECKS: readonly JobCheck[] = [nominalSize, boardsMixed, orderedEarly, noTicket, ticketShort];
 
 const RUN_CHECKS: readonly RunCheck[] = [
   guardUnjudged,
@@ -96,6 +102,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   baysUnequal,
   linesLeftOver,
   boardTooLong,
+  postLengthTight,
   boardOverfilled,
   screwShort,
   screwThrough,
@@ -112,6 +119,9 @@ const RUN_CHECKS: readonly RunCheck[] = [
   clearanceLow,
   gapTooWide,
   heightOverLimit,
+  endGapUnusual,
+  gatePostsShallow,
+  marksRounded,
   hingeGapSmall,
   latchGapSmall,
   stepBreaksLines,
@@ -124,6 +134,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   asBuiltDiffers,
   notMeasured,
   postLeans,
+  postOffLine,
   postMovedForObstacle,
   ripTooThin,
   spanTooLong,

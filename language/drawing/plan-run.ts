@@ -167,11 +167,19 @@ function reaches(run: RunLayout, out: 1 | -1): number[] {
   return [through + (lies ? Math.max(0, ...slats) : 0)];
 }
 
-/** Numbers of posts and names of the run and its gates, on the side without dimensions. */
-function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[] {
+/** The side of a run without dimensions: its direction on the sheet, and how far the run reaches there. */
+export function besideDimensions(
+  run: RunLayout,
+  axes: PlanAxes,
+): { readonly side: At; readonly edge: number } {
   const inward = outward(run) === 1 ? -1 : 1;
   const side: At = [axes.back[0] * inward, axes.back[1] * inward];
-  const edge = inward * Math.max(0, ...reaches(run, inward));
+  return { side, edge: inward * Math.max(0, ...reaches(run, inward)) };
+}
+
+/** Numbers of posts and names of the run and its gates, on the side without dimensions. */
+function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[] {
+  const { side, edge } = besideDimensions(run, axes);
   const note = (key: string, x: number, off: number, text: string, priority: number): Label => {
     const [sx, sy] = moved(axes.at(x, edge), side, off * letter);
     return {

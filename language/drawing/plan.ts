@@ -8,6 +8,7 @@ import { boundsOf, placeLabels } from './place-labels.ts';
 import { type At, planAxes } from './plan-axes.ts';
 import { cornerAngle, datumPoint, northArrow } from './plan-marks.ts';
 import { boundsAround, planRun } from './plan-run.ts';
+import { postLineMarks } from './post-line-marks.ts';
 import { propertyMarks } from './property-marks.ts';
 import { remembered } from './remember.ts';
 import { titleBlock } from './title-block.ts';
@@ -84,10 +85,16 @@ function runPart({ run, frame }: Standing, measure: Measure, letter: number): Pa
   const own = planRun(run, frame, measure, letter);
   const deck = run.spec.deck && deckPlan(run, run.spec.deck, frame);
   const property = propertyMarks(run, frame, letter);
+  const line = postLineMarks(run, frame, measure, letter);
   const part = {
-    groups: [...(property?.groups ?? []), ...(deck?.groups ?? []), ...own.groups],
-    labels: [...own.labels, ...(property?.labels ?? []), ...cornerAngle(run, frame, letter)],
-    bounds: around(own.bounds, ...[deck, property].flatMap((one) => (one?.bounds ? [one.bounds] : []))),
+    groups: [...(property?.groups ?? []), ...(deck?.groups ?? []), ...own.groups, ...(line?.groups ?? [])],
+    labels: [
+      ...own.labels,
+      ...(property?.labels ?? []),
+      ...(line?.labels ?? []),
+      ...cornerAngle(run, frame, letter),
+    ],
+    bounds: around(own.bounds, ...[deck, property, line].flatMap((one) => (one?.bounds ? [one.bounds] : []))),
   };
   drawn.set(run, { key, part });
   return part;

@@ -8,6 +8,7 @@ import {
   holesOf,
   movements,
   postBendings,
+  postLine,
   privacy,
   slatFigures,
   wallWorkings,
@@ -39,6 +40,7 @@ const RUN_CALCULATIONS: readonly RunCalculation[] = [
   },
   (run) => asBuiltGaps(run),
   wallWorkings,
+  (run) => workingIn(postLine(run)),
   (run, job) => gateFigures(run, job).flatMap(({ workings }) => workings),
 ];
 

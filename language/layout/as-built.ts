@@ -59,7 +59,9 @@ export function asBuilt(
         ? (measured?.middle ?? bay.bay.clear) + (beside - slope) * (tall[1] - level)
         : bay?.bay.clear;
     const from = left ? left.mark.to + Math.round(clear ?? 0) : planned.mark.from;
-    const post = movedTo(planned, from, slope, level, bowOf(placed, planned, applied));
+    const moved = movedTo(planned, from, slope, level, bowOf(placed, planned, applied));
+    const { off } = now.posts.get(planned.mark.number) ?? {};
+    const post = off && !planned.corner?.borrowed ? { ...moved, off } : moved;
     posts.push(post);
     if (left && bay && tall)
       bays.push(builtBay(bay, left, post, measured && bendOf(measured), tall, [beside, slope]));

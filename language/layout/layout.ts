@@ -233,6 +233,8 @@ export interface RunLayout {
   readonly bays: readonly Bay[];
   /** Of posts that were measured to be out of plumb or bent, by key. */
   readonly leans: ReadonlyMap<string, PostLean>;
+  /** How far posts were measured to stand off the line of the run, positive toward its back, by their keys. */
+  readonly offs: ReadonlyMap<string, Sourced<Ticks>>;
   /** Stretches divided anew because of obstacles. */
   readonly postMoves: readonly PostMove[];
   /** Heights from the datum. Ground, bottom and top are those where the ground is highest; `reach` has those of each bay. */

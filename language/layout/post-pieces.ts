@@ -115,9 +115,15 @@ export function standingPosts(
   return posts.map((post) => {
     const top = (tops.get(post) ?? highest) + spec.tops.value;
     const ground = lowestGround(line, post.mark.from, post.mark.to);
-    const embed = embedOf(spec, top - ground);
+    const embed = gateEmbedOf(post) ?? embedOf(spec, top - ground);
     return { post, z: [ground - embed.value, top], embed, grooves: grooves.get(post) ?? [] };
   });
+}
+
+/** The depth that a gate beside a post states; the greater where two gates share it. */
+export function gateEmbedOf({ opensLeft, opensRight }: PlacedPost): Sourced<Ticks> | undefined {
+  const [one, other] = [opensLeft?.embed, opensRight?.embed];
+  return one && other ? (other.value > one.value ? other : one) : (one ?? other);
 }
 
 /** How far a post's cap reaches past its face, over what slopes up beside it. */

@@ -1,4 +1,5 @@
-import type { GateSpec, Origin, PostStock, Problem, RunSpec } from '../model/index.ts';
+import type { GateSpec, Origin, PostStock, Problem, RunSpec, Sourced } from '../model/index.ts';
+import type { Ticks } from '../units/index.ts';
 import { divideStretches } from './divide.ts';
 import type { Edge } from './edge.ts';
 import { type FixedPost, fixedPosts, type PostAtCorner } from './fixed-posts.ts';
@@ -20,6 +21,8 @@ export interface PlacedPost {
   readonly corner?: PostAtCorner;
   /** Set where it was measured to be out of plumb or bent. */
   readonly lean?: PostLean;
+  /** Set where it was measured to stand off the line of the run, positive toward its back. */
+  readonly off?: Sourced<Ticks>;
 }
 
 /** A bay and the posts at its ends. */

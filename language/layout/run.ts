@@ -17,7 +17,7 @@ import { linesTrouble } from './lines-as.ts';
 import { runKey } from './names.ts';
 import type { Piece } from './piece.ts';
 import { atMeasuredEnds, plannedSpec } from './planned-spec.ts';
-import { borrowedPost, embedOf, postPieces, standingPosts } from './post-pieces.ts';
+import { borrowedPost, embedOf, gateEmbedOf, postPieces, standingPosts } from './post-pieces.ts';
 import type { PlacedBay, PlacedPosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { rackingOf, rackProblems } from './racks.ts';
@@ -54,7 +54,8 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
   if (steep.length > 0) return unsound(steep);
   const content = fillAll(spec, placed.bays, stands, infills, count);
   const posts = standingPosts(spec, placed, stands);
-  const deepest = posts.reduce(
+  const linePosts = posts.filter(({ post }) => !gateEmbedOf(post));
+  const deepest = (linePosts.length > 0 ? linePosts : posts).reduce(
     (most, { embed }) => (embed.value > most.value ? embed : most),
     embedOf(spec, 0),
   );
@@ -71,6 +72,7 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
     posts: placed.posts.map(({ mark }) => mark),
     bays: placed.bays.map(({ bay }) => bay),
     leans: new Map(placed.posts.flatMap(({ mark, lean }) => (lean ? [[mark.key, lean]] : []))),
+    offs: new Map(placed.posts.flatMap(({ mark, off }) => (off ? [[mark.key, off]] : []))),
     postMoves: placed.moves,
     bottom: z[0],
     top: z[1],
@@ -210,6 +212,7 @@ function bare(spec: RunSpec, hash: string, joints: Joints): RunLayout {
     posts: [],
     bays: [],
     leans: new Map(),
+    offs: new Map(),
     postMoves: [],
     ground,
     bottom: ground,

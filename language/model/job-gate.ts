@@ -49,6 +49,8 @@ export interface GateSpec {
   /** The post it hangs on, and the other too where `latchPost` is left out. */
   readonly post: Sourced<PostStock>;
   readonly latchPost?: Sourced<PostStock>;
+  /** Depth of its posts below ground; as of the run's other posts when left out. */
+  readonly embed?: Sourced<Ticks>;
   /** Stiles and rails: `width` is the face seen. */
   readonly frame: Sourced<FlatStock>;
   /** Two leaves that meet in the opening; one when left out. */

@@ -38,6 +38,19 @@ export interface DigTicket {
   readonly origin: Origin;
 }
 
+/** When materials were ordered, and when what is built was agreed to; days counted from 1970-01-01. */
+export interface Paperwork {
+  readonly ordered?: Sourced<number>;
+  readonly approvals: readonly Approval[];
+}
+
+/** Someone's agreement to what is built: a client's, a neighbor's, an authority's. */
+export interface Approval {
+  readonly day: number;
+  readonly by?: string;
+  readonly origin: Origin;
+}
+
 /** A property line parallel to a run: how far off the middle of its posts, positive toward the back. */
 export interface PropertyLine {
   readonly y: Ticks;

@@ -8,7 +8,7 @@ import type { HideDemand, Place, Viewer } from './job-looks.ts';
 import type { Measured } from './job-measured.ts';
 import type { Band, Origin, Problem, Sourced } from './job-origin.ts';
 import type { HandStock, Quote } from './job-quote.ts';
-import type { DigTicket, PropertyLine, SightTriangle, Site } from './job-site.ts';
+import type { DigTicket, Paperwork, PropertyLine, SightTriangle, Site } from './job-site.ts';
 import type { DeckSpec, GroundLevel, HoleSpec, NoHole, Placement, PostSpacing, Slope } from './job-stand.ts';
 import type { CapStock, CollarSpec, FlatStock, PostStock, StiffenerSpec, Stock } from './job-stock.ts';
 import type { FillerSpec, WallsSpec } from './job-walls.ts';
@@ -102,6 +102,7 @@ export interface Job {
   readonly rules: readonly Sourced<string>[];
   readonly sightTriangles: readonly SightTriangle[];
   readonly ticket?: DigTicket;
+  readonly paperwork: Paperwork;
   /** ISO 4217; what a dollar sign stands for too. */
   readonly currency?: string;
   readonly saw: { readonly kerf?: Sourced<Ticks>; readonly trim?: Sourced<Ticks> };

@@ -15,6 +15,7 @@ const WORDS: Readonly<Record<string, string>> = {
   FrostStatement: 'frost',
   FittedStatement: 'fitted',
   TicketStatement: 'ticket',
+  OrderedStatement: 'ordered',
   SpeciesStatement: 'species',
   GradeStatement: 'grade',
   BendingStatement: 'bending',

@@ -1,4 +1,5 @@
 import type * as ast from '../grammar/index.ts';
+import type { Ticks } from '../units/index.ts';
 import { DEFAULT_GATE_MOUNTING, DEFAULT_HINGES } from './defaults.ts';
 import { faceToward } from './faces.ts';
 import type { FlatStock, GateSpec, InfillSpec, RunSpec, Sourced } from './job.ts';
@@ -13,7 +14,7 @@ import { readInfillFit, readMounting, readScrewsLook } from './read-infill.ts';
 import { readLeafRails } from './read-leaf-rails.ts';
 import { readBand, readLength } from './read-length.ts';
 import { readPair } from './read-pair.ts';
-import { assumed, derived, originOf, type Reader } from './reader.ts';
+import { assumed, derived, originOf, type Reader, tell } from './reader.ts';
 import { hasSaneSlats } from './sane-slats.ts';
 import { useFlat, usePost } from './use-stock.ts';
 
@@ -41,6 +42,7 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
     : derived(run.post);
   const latchPost =
     posts?.latch && usePost(reader, posts.latch, { node: posts, property: 'latch', place: 'posts' });
+  const embed = readGateEmbed(reader, pick('EmbedStatement'), run);
   const frame = statedOrOnly(reader, node, 'frame', pick('FrameStatement'));
   const braceStatement = pick('BraceStatement');
   const brace = frame && readBrace(reader, braceStatement, frame);
@@ -76,6 +78,7 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
     latchGap,
     post,
     ...(latchPost ? { latchPost } : {}),
+    ...(embed ? { embed } : {}),
     frame,
     ...(pair ? { pair } : {}),
     ...(rails ? { rails } : {}),
@@ -85,6 +88,18 @@ export function readGate(reader: Reader, node: ast.Gate, within: GateRun): GateS
     ...(height ? { height } : {}),
     infill,
   };
+}
+
+/** On a deck posts reach as far down as those of the run. */
+function readGateEmbed(
+  reader: Reader,
+  statement: ast.EmbedStatement | undefined,
+  { deck }: GateRun['run'],
+): Sourced<Ticks> | undefined {
+  const embed = readLength(reader, statement?.value, { what: 'embed', zero: true });
+  if (!embed || !deck) return embed;
+  tell(reader, 'wrong-statement', embed.origin, { what: 'embed', block: 'gate on a deck' });
+  return undefined;
 }
 
 /**

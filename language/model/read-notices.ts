@@ -1,21 +1,43 @@
 import type * as ast from '../grammar/index.ts';
-import type { DigTicket, Job, SightTriangle } from './job.ts';
+import type { Approval, DigTicket, Job, SightTriangle } from './job.ts';
 import type { Picked } from './pick-statements.ts';
 import { readLength } from './read-length.ts';
-import { originOf, type Reader, tell } from './reader.ts';
+import { type Node, originOf, type Reader, tell } from './reader.ts';
 
 /** Corners of roads to be looked across, and the notice of digging. */
 export function readNotices(
   reader: Reader,
   node: ast.Job | undefined,
   pick: Picked<ast.JobStatement>,
-): Pick<Job, 'sightTriangles' | 'ticket'> {
+): Pick<Job, 'sightTriangles' | 'ticket' | 'paperwork'> {
   const ticket = readTicket(reader, pick('TicketStatement'));
   return {
     sightTriangles: (node?.statements ?? []).flatMap((statement) =>
       statement.$type === 'SightTriangle' ? (readTriangle(reader, statement) ?? []) : [],
     ),
     ...(ticket ? { ticket } : {}),
+    paperwork: readPaperwork(reader, node, pick),
+  };
+}
+
+function readPaperwork(
+  reader: Reader,
+  node: ast.Job | undefined,
+  pick: Picked<ast.JobStatement>,
+): Job['paperwork'] {
+  const statement = pick('OrderedStatement');
+  const ordered = statement && readDay(reader, statement, 'day');
+  const approvals = (node?.statements ?? []).flatMap((one): readonly Approval[] => {
+    if (one.$type !== 'AgreedStatement') return [];
+    const day = readDay(reader, one, 'day');
+    if (day === undefined) return [];
+    return [{ day, ...(one.by === undefined ? {} : { by: one.by }), origin: originOf(reader, one) }];
+  });
+  return {
+    ...(statement && ordered !== undefined
+      ? { ordered: { value: ordered, origin: originOf(reader, statement) } }
+      : {}),
+    approvals,
   };
 }
 
@@ -52,12 +74,12 @@ function readTicket(reader: Reader, statement: ast.TicketStatement | undefined):
 }
 
 /** A day as a count from 1970-01-01; told when the calendar has none such. */
-function readDay(
+function readDay<P extends 'called' | 'digging' | 'until' | 'day'>(
   reader: Reader,
-  statement: ast.TicketStatement,
-  property: 'called' | 'digging' | 'until',
+  statement: { readonly [Property in P]?: string } & Node,
+  property: P,
 ): number | undefined {
-  const text = statement[property];
+  const text = statement[property] as string | undefined;
   if (text === undefined) return undefined;
   const day = /^\d{4}-\d\d-\d\d$/.test(text) ? Date.parse(`${text}T00:00:00Z`) : Number.NaN;
   if (Number.isFinite(day) && new Date(day).toISOString().startsWith(text)) return day / 86_400_000;

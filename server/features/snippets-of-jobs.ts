@@ -129,6 +129,10 @@ export const JOBS_SNIPPETS: StatementSnippets = {
       'a corner of roads to be looked across',
     ),
   ],
+  OrderedStatement: [one('ordered', 'ordered "[2026-05-01]"', 'the day materials were ordered')],
+  AgreedStatement: [
+    one('agreed', 'agreed "[2026-04-20]" by "[client]"', 'the day what is built was agreed to, and by whom'),
+  ],
   TicketStatement: [
     one(
       'ticket',

@@ -112,7 +112,7 @@ export const RUNS_SNIPPETS: StatementSnippets = {
     one('posts, bays', 'posts [post], [4] bays', 'a number of equal bays'),
     one('posts, at stations', "posts [post], at [6', 12'~1.8 m, 3.6 m]", 'where each stands'),
   ],
-  EmbedStatement: [one('embed', "embed [3'~900 mm]", 'post below ground')],
+  EmbedStatement: [one('embed', "embed [3'~900 mm]", 'post below ground; in a gate, of its posts')],
   PostTops: [one('tops', 'tops [1"~25 mm] above slats', 'posts above the highest slat')],
   HeightStatement: [one('height', "height [6'~1.8 m]", 'top of the highest slat above ground')],
   BottomStatement: [one('bottom', 'bottom [2"~50 mm] above ground', 'lowest edge above ground')],

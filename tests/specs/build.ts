@@ -198,6 +198,7 @@ export function jobOf(runs: Job['runs']): Job {
     hides: [],
     options: [],
     measuredStock: [],
+    paperwork: { approvals: [] },
     rules: [],
     sightTriangles: [],
     saw: {},

@@ -235,6 +235,7 @@ export function runByHand(hand: HandRun): RunLayout {
     postMoves: [],
     walls: [],
     leans: new Map(),
+    offs: new Map(),
     groundLine: [
       { x: 0, z: ground },
       { x, z: ground },

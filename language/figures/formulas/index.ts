@@ -6,5 +6,6 @@ export * from './gate.ts';
 export * from './holes.ts';
 export * from './movement.ts';
 export * from './section.ts';
+export * from './straightest-line.ts';
 export * from './wind.ts';
 export * from './wood.ts';
