@@ -17,6 +17,7 @@ const TOLD_WHEN_HIDDEN: ReadonlySet<Role> = new Set<Role>([
   'stile',
   'brace',
   'cable',
+  'spacer',
 ]);
 
 /** Pieces with their hidden lines drawn: all that carries slats, but no half of a post behind the other. */
