@@ -23,9 +23,9 @@ export const boughtUnused: LayoutCheck = {
       plans.flatMap((plan) => [plan.bought, ...plan.demands.map((one) => one.stock)]).map(({ name }) => name),
     );
     const used = new Set(
-      plans
-        .flatMap(({ boards }) => boards.filter(({ onHand }) => onHand))
-        .map((one) => `${one.stock} ${one.length}`),
+      plans.flatMap(({ boards }) =>
+        boards.flatMap(({ onHand }) => (onHand ? `${onHand.stock} ${onHand.length}` : [])),
+      ),
     );
     return job.onHand.flatMap(({ stock, length, count, origin }): Finding[] => {
       if (used.has(`${stock} ${length}`)) return [];

@@ -35,6 +35,8 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
           return `The ${a.what} is ${a.size}; the cap is ${a.limit} at its thickest. Write a thinner ${a.what}.`;
         case 'no-pocket':
           return `A ${a.what} of ${a.size} leaves nothing inside a channel of ${a.limit}. Write a thinner wall or a larger channel.`;
+        case 'over-board':
+          return `The usable lengths come to ${a.size}, and the board has ${a.limit}. Write no more than it has.`;
         case 'over-100':
           return `The ${a.what} is ${a.size} %. Write a share from 0 to 100 %.`;
       }

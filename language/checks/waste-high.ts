@@ -14,10 +14,10 @@ export const wasteHigh: LimitedLayoutCheck = {
       is: 'percent',
       imperial: 10,
       metric: 10,
-      says: 'greatest share of a stock lost to kerf and short offcuts; told only where it is stated',
+      says: 'greatest share of a stock lost to kerf, rips and short offcuts; told only where it is stated',
     },
     message: (a) =>
-      `Of ${a.stock}, ${a.waste} % is lost to the saw and to short offcuts as first planned; ${a.most} % is what the job allows. Another length of board, or bays a little narrower, may fit better.`,
+      `Of ${a.stock}, ${a.waste} % is lost to the saw, to rips and to short offcuts as first planned; ${a.most} % is what the job allows. Another length of board, or bays a little narrower, may fit better.`,
   },
   check: (layout, job) => {
     const stated = job.thresholds.find(({ code, is }) => code === 'waste-high' && is === 'percent');

@@ -7,13 +7,15 @@ import { escapeXml } from './write-svg.ts';
 /** A board to be cut, and how often. */
 export interface TicketBoard {
   readonly times: number;
-  /** Where it is not the stock of the sheet. */
+  /** Where it is not bought, or not the stock of the sheet. */
   readonly stock?: string;
   readonly length: Ticks;
   readonly width: Ticks;
   /** In the order they are crosscut. */
   readonly parts: readonly TicketPart[];
   readonly offcut: Ticks;
+  /** Whether the offcut is worth keeping. */
+  readonly keep: boolean;
   readonly kerf: Ticks;
 }
 
@@ -87,7 +89,7 @@ function ripsOf({ parts }: TicketBoard, measure: Measure): readonly string[] {
 const X0 = 56;
 
 function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): string {
-  const { times, stock, length, parts, offcut, kerf } = board;
+  const { times, stock, length, parts, offcut, keep, kerf } = board;
   const shown = (ticks: Ticks) => formatLength(Math.floor(ticks), measure);
   const bar = barOf(board);
   const out: string[] = [
@@ -113,7 +115,7 @@ function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): 
   }
   if (offcut > 0 && toMm(offcut) * scale > 12)
     out.push(
-      `<text x="${tenth(X0 + (toMm(length) - toMm(offcut) / 2) * scale)}" y="${tenth(y + bar / 2 + 1.3)}" font-size="3" fill="${PAPER.ink.dimension}" text-anchor="middle">left ${escapeXml(shown(offcut))}</text>`,
+      `<text x="${tenth(X0 + (toMm(length) - toMm(offcut) / 2) * scale)}" y="${tenth(y + bar / 2 + 1.3)}" font-size="3" fill="${PAPER.ink.dimension}" text-anchor="middle">${keep ? 'keep' : 'left'} ${escapeXml(shown(offcut))}</text>`,
     );
   for (const [at, text] of ripsOf(board, measure).entries())
     out.push(

@@ -41,5 +41,7 @@ export interface HandStock {
   readonly stock: string;
   readonly length: Ticks;
   readonly count: number;
+  /** Of a board with knots or splits: the lengths between them that can be used. */
+  readonly usable?: readonly Ticks[];
   readonly origin: Origin;
 }

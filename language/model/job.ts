@@ -105,7 +105,14 @@ export interface Job {
   readonly paperwork: Paperwork;
   /** ISO 4217; what a dollar sign stands for too. */
   readonly currency?: string;
-  readonly saw: { readonly kerf?: Sourced<Ticks>; readonly trim?: Sourced<Ticks> };
+  readonly saw: {
+    readonly kerf?: Sourced<Ticks>;
+    readonly trim?: Sourced<Ticks>;
+    /** Offcuts at least so long are kept. */
+    readonly keep?: Sourced<Ticks>;
+  };
+  /** What boards are planned for; cost where it is not stated. */
+  readonly cutFor?: Sourced<'cost' | 'waste'>;
   /** Share of boards bought besides those that are cut, 0 to 1. */
   readonly spares?: Sourced<number>;
   /** No fewer spares than this of each section and length. */

@@ -29,6 +29,7 @@ const WORDS: Readonly<Record<string, string>> = {
   PoolStatement: 'pool',
   MoneyStatement: 'money',
   SawStatement: 'saw kerf',
+  CutAim: 'cut for',
   ScrewsStatement: 'screws',
   TreatedStatement: 'treated',
   SparesStatement: 'spares',

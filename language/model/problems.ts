@@ -45,6 +45,7 @@ export interface ProblemArgs {
       | 'not-narrower'
       | 'not-thinner'
       | 'no-pocket'
+      | 'over-board'
       | 'over-100';
     readonly limit: string;
   };

@@ -15,9 +15,10 @@ import { readNotices } from './read-notices.ts';
 import { readPattern } from './read-pattern.ts';
 import { readPrivacy } from './read-privacy.ts';
 import { withPropertyLines } from './read-property-lines.ts';
-import { readOnHand, readQuote, readSaw } from './read-quote.ts';
+import { readQuote } from './read-quote.ts';
 import { readRules } from './read-rules.ts';
 import { type RunSurroundings, readRun, tellGateRun } from './read-run.ts';
+import { readCutAim, readOnHand, readSaw } from './read-saw.ts';
 import { readSite } from './read-site.ts';
 import { readStock } from './read-stock.ts';
 import { readViews } from './read-views.ts';
@@ -78,6 +79,7 @@ export function buildJob(root: ast.SlatFile, context: JobContext): Job {
     ...readNotices(reader, node, pick),
     ...(currency ? { currency } : {}),
     ...saw,
+    ...readCutAim(reader, pick('CutAim')),
     ...(screws ? { screws } : {}),
     quote: readQuote(
       reader,

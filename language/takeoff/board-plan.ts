@@ -1,8 +1,10 @@
-import { type HandStock, isMetric, type Job, type Stock } from '../model/index.ts';
+import { isMetric, type Job, type Stock } from '../model/index.ts';
 import { inches, type Money, mm, type Ticks } from '../units/index.ts';
+import { moreKerf } from './angled-kerf.ts';
 import { type CutInstance, type CutSearch, type NoPlan, searchCuts } from './cutting/index.ts';
 import { boughtFor, type StockDemand, sawnWidth, widthOf } from './demand.ts';
 import { type PlannedBoard, plannedBoard, type SawnPiece } from './planned-board.ts';
+import { type YardBoard, yardOf } from './yard.ts';
 
 /**
  * Boards bought, or taken from the yard, of one stock, for all that is cut from it: pieces as wide as it is, and those
@@ -13,8 +15,14 @@ export interface BoardPlan {
   readonly bought: Stock;
   /** What is cut from it: of the stock itself, and of strips ripped from it. */
   readonly demands: readonly StockDemand[];
+  /** What it is planned for: least cost (least length, where prices are missing), or least length bought. */
+  readonly aim: 'cost' | 'waste';
   readonly kerf: Ticks;
   readonly trim: Ticks;
+  /** Offcuts at least so long are kept. */
+  readonly keptFrom: Ticks;
+  /** The finest mark of the tape. */
+  readonly step: Ticks;
   /** Each board with its pieces. Empty where there is no plan. */
   readonly boards: readonly PlannedBoard[];
   /** Why there is no plan. */
@@ -25,10 +33,10 @@ export interface BoardPlan {
   readonly cost?: Money;
   /**
    * No plan for these pieces costs less that crosscuts boards into parts, rips parts into strips over their length, and
-   * crosscuts strips into pieces.
+   * crosscuts strips into pieces. Missing where it is not planned by price.
    */
   readonly bound?: Money;
-  /** Whether no such plan is cheaper, or shorter where there are no prices. */
+  /** Whether no such plan is cheaper, or buys less length where it is planned by that. */
   readonly proven: boolean;
   /** Share of the area bought or taken that is neither pieces nor offcuts long enough to keep. */
   readonly waste: number;
@@ -45,8 +53,8 @@ export function kerfOf({ saw, measure }: Job): Ticks {
 const LEAST_OFFCUT = { imperial: inches(12), metric: mm(300) };
 
 /** From what length on an offcut is worth keeping. */
-export function keptFrom({ measure }: Job): Ticks {
-  return LEAST_OFFCUT[isMetric(measure.value) ? 'metric' : 'imperial'];
+export function keptFrom({ measure, saw }: Job): Ticks {
+  return saw.keep?.value ?? LEAST_OFFCUT[isMetric(measure.value) ? 'metric' : 'imperial'];
 }
 
 /** A plan for a stock that can be improved step by step. */
@@ -58,8 +66,10 @@ export interface BoardSearch {
 /** A stock's lengths as the planner knows them: what is sold, then what lies in the yard. */
 interface Sources {
   readonly bought: Stock;
-  readonly hand: readonly { readonly stock: string; readonly width: Ticks; readonly of: HandStock }[];
+  readonly yard: readonly (YardBoard & { readonly width: Ticks })[];
   readonly priced: boolean;
+  /** Planned by price, else by length. */
+  readonly byPrice: boolean;
 }
 
 /** Begins a plan for all that is cut from one stock: demands whose `boughtFor` is the same. */
@@ -67,49 +77,67 @@ export function searchBoards(demands: readonly StockDemand[], job: Job): BoardSe
   const [first] = demands;
   if (!first) throw new RangeError('a plan is of something');
   const bought = boughtFor(first.stock);
-  const about = { demands, bought, kerf: kerfOf(job), trim: job.saw.trim?.value ?? 0 };
+  const aim = job.cutFor?.value ?? 'cost';
+  const trim = job.saw.trim?.value ?? 0;
+  const about = {
+    demands,
+    bought,
+    aim,
+    kerf: kerfOf(job),
+    trim,
+    keptFrom: keptFrom(job),
+    step: job.measure.value.step,
+  };
   const stocks = new Map([bought, ...demands.map(({ stock }) => stock)].map((stock) => [stock.name, stock]));
-  const hand = job.onHand.flatMap((of) => {
-    const stock = stocks.get(of.stock);
-    return stock ? [{ stock: of.stock, width: widthOf(stock), of }] : [];
+  const yard = yardOf(job, new Set(stocks.keys())).flatMap((board) => {
+    const stock = stocks.get(board.stock);
+    return stock ? [{ ...board, width: widthOf(stock) }] : [];
   });
-  if (bought.lengths.length === 0 && hand.length === 0)
+  if (bought.lengths.length === 0 && yard.length === 0)
     return { plan: () => ({ ...about, ...NOTHING, none: { kind: 'no-lengths' } }) };
   const priced = bought.lengths.every(({ value }) => bought.prices?.has(value));
-  const sources = { bought, hand, priced };
+  const sources = { bought, yard, priced, byPrice: priced && aim === 'cost' };
   const search = searchCuts(instanceOf(about, sources));
-  return { search, plan: () => planOf(search, about, sources, keptFrom(job)) };
+  return { search, plan: () => planOf(search, about, sources) };
 }
 
-type About = Pick<BoardPlan, 'demands' | 'bought' | 'kerf' | 'trim'>;
+type About = Pick<BoardPlan, 'demands' | 'bought' | 'aim' | 'kerf' | 'trim' | 'keptFrom' | 'step'>;
 
 const NOTHING = { boards: [], buy: new Map(), proven: false, waste: 0 } as const;
 
 /** What a board counts for: its price, or without prices its length in tenths of a millimeter. */
-function worthOf(bought: Stock, length: Ticks, priced: boolean): number {
-  return priced ? (bought.prices?.get(length)?.value.minor ?? 0) : Math.round(length / 800);
+function worthOf(bought: Stock, length: Ticks, byPrice: boolean): number {
+  return byPrice ? (bought.prices?.get(length)?.value.minor ?? 0) : Math.round(length / 800);
 }
 
-/** Pieces by what the planner calls them: those of one length and width are alike. */
-function piecesByLabel({ demands, bought }: About) {
+/** Pieces by what the planner calls them: those that take one length and width of a board are alike. */
+function piecesByLabel({ demands, bought, kerf, step, trim }: About, yard: Sources['yard']) {
+  const longest = Math.max(
+    ...bought.lengths.map(({ value }) => value - trim),
+    ...yard.map((board) => board.length - board.trim),
+  );
   const byLabel = new Map<string, { length: Ticks; width: Ticks; pieces: SawnPiece[] }>();
   for (const { stock, wanted } of demands)
     for (const { length, pieces } of wanted)
       for (const piece of pieces) {
         const width = sawnWidth(piece, stock, bought);
-        const held = byLabel.get(`${length} ${width}`) ?? { length, width, pieces: [] };
-        held.pieces.push({ piece, length });
-        byLabel.set(`${length} ${width}`, held);
+        // A piece as long as a board needs no cut beside it.
+        const more = Math.min(moreKerf(piece.cut, kerf, step), Math.max(0, longest - length));
+        const label = `${length + more} ${width}`;
+        const held = byLabel.get(label) ?? { length: length + more, width, pieces: [] };
+        held.pieces.push({ piece, length, more });
+        byLabel.set(label, held);
       }
   return byLabel;
 }
 
-function instanceOf(about: About, { bought, hand, priced }: Sources): CutInstance {
-  const { kerf, trim } = about;
+function instanceOf(about: About, { bought, yard, byPrice }: Sources): CutInstance {
+  const { kerf, trim, keptFrom: keep } = about;
   return {
     kerf,
     trim,
-    pieces: [...piecesByLabel(about)].map(([label, { length, width, pieces }]) => ({
+    keep,
+    pieces: [...piecesByLabel(about, yard)].map(([label, { length, width, pieces }]) => ({
       label,
       length,
       width,
@@ -119,39 +147,44 @@ function instanceOf(about: About, { bought, hand, priced }: Sources): CutInstanc
       ...bought.lengths.map(({ value }) => ({
         length: value,
         width: widthOf(bought),
-        price: worthOf(bought, value, priced),
+        price: worthOf(bought, value, byPrice),
       })),
-      ...hand.map(({ width, of }) => ({ length: of.length, width, price: 0, available: of.count })),
+      // The planner trims every board; what needs none is that much longer for it.
+      ...yard.map((one) => ({
+        length: one.length + trim - one.trim,
+        width: one.width,
+        price: 0,
+        available: one.count,
+      })),
     ],
   };
 }
 
-function planOf(
-  search: CutSearch,
-  about: About,
-  { bought, hand, priced }: Sources,
-  leastOffcut: Ticks,
-): BoardPlan {
+function planOf(search: CutSearch, about: About, { bought, yard, priced, byPrice }: Sources): BoardPlan {
   const plan = search.plan();
   if ('kind' in plan) return { ...about, ...NOTHING, none: plan };
-  const left = piecesByLabel(about);
+  const left = piecesByLabel(about, yard);
   const take = (label: string) => left.get(label)?.pieces.shift();
   const sold = bought.lengths.length;
   const boards = plan.boards.map((board) => {
-    const own = hand[board.stock - sold];
-    const { stock, width } = own ?? { stock: bought.name, width: widthOf(bought) };
-    return plannedBoard(board, { stock, width, onHand: own !== undefined }, take);
+    const own = yard[board.stock - sold];
+    if (!own)
+      return plannedBoard(board, { stock: bought.name, width: widthOf(bought), length: board.length }, take);
+    const { stock, width, length, of } = own;
+    return plannedBoard(board, { stock, width, length, onHand: of }, take);
   });
   const buy = new Map<Ticks, number>();
   for (const { length, onHand } of boards) if (!onHand) buy.set(length, (buy.get(length) ?? 0) + 1);
   const currency = [...(bought.prices?.values() ?? [])][0]?.value.currency ?? '';
+  const cost = [...buy].reduce((sum, [length, count]) => sum + count * worthOf(bought, length, true), 0);
   return {
     ...about,
     boards,
     buy,
-    ...(priced ? { cost: { minor: plan.cost, currency }, bound: { minor: plan.bound, currency } } : {}),
+    ...(priced ? { cost: { minor: cost, currency } } : {}),
+    ...(byPrice ? { bound: { minor: plan.bound, currency } } : {}),
     proven: plan.proven,
-    waste: wasteOf(boards, leastOffcut),
+    waste: wasteOf(boards, about.keptFrom),
   };
 }
 

@@ -5,7 +5,7 @@
  * of boards (drawing/).
  */
 export * from './better/index.ts';
-export type { BoardPlan } from './board-plan.ts';
+export { type BoardPlan, keptFrom } from './board-plan.ts';
 export * from './cutting/index.ts';
 export { demandOf, type StockDemand, type Wanted } from './demand.ts';
 export { coatedOf, hardwareOf, type Item, treatedEnds } from './hardware.ts';

@@ -4,6 +4,7 @@ import { ceilToStep, type Ticks } from '../units/index.ts';
 import { kerfOf } from './board-plan.ts';
 import { planCuts } from './cutting/index.ts';
 import { boughtFor, sawnWidth } from './demand.ts';
+import { yardOf } from './yard.ts';
 
 /** So much of what is there can be had. */
 export interface PartOf {
@@ -88,12 +89,10 @@ function cutFrom(
   }
   const boughtWidth = (name: string) =>
     widthIn(name, stocks) ?? Math.max(...[...wanted.values()].map(({ width }) => width));
-  const sources = job.onHand
-    .filter(({ stock }) => names.has(stock))
-    .map((one) => ({ ...one, width: boughtWidth(one.stock) }));
+  const sources = yardOf(job, names).map((one) => ({ ...one, width: boughtWidth(one.stock) }));
   const trim = job.saw.trim?.value ?? 0;
   const fits = ({ length, width }: { length: Ticks; width: Ticks }) =>
-    sources.some((one) => length <= one.length - trim && width <= one.width);
+    sources.some((one) => length <= one.length - one.trim && width <= one.width);
   const missing = ([, { stock, length, count }]: [
     string,
     { stock: string; length: Ticks; count: number },
@@ -107,8 +106,8 @@ function cutFrom(
       kerf: kerfOf(job),
       trim,
       pieces: tried.map(([label, { length, width, count }]) => ({ label, length, width, count })),
-      stock: sources.map(({ length, width, count }) => ({
-        length,
+      stock: sources.map(({ length, width, count, trim: own }) => ({
+        length: length + trim - own,
         width,
         price: Math.round(length / 800),
         available: count,

@@ -1,4 +1,5 @@
 import type { Piece } from '../layout/index.ts';
+import type { HandStock } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import type { CutBoard, CutPart } from './cutting/index.ts';
 
@@ -6,17 +7,20 @@ import type { CutBoard, CutPart } from './cutting/index.ts';
 export interface SawnPiece {
   readonly piece: Piece;
   readonly length: Ticks;
+  /** What its angled ends take from the board besides. */
+  readonly more: Ticks;
 }
 
 /** A board and the pieces cut from it. */
 export interface PlannedBoard {
   /** Its stock: what is bought, or what lies in the yard, which may be a strip already. */
   readonly stock: string;
+  /** All of it, or what is usable of a board with defects. */
   readonly length: Ticks;
   readonly width: Ticks;
-  /** From the yard, at no cost. */
-  readonly onHand: boolean;
-  /** What it is crosscut into, longest first. */
+  /** The board in the yard that it is, or is part of; it costs nothing. */
+  readonly onHand?: HandStock;
+  /** What it is crosscut into: angled ends first, since they take the wider cuts; then longest first. */
   readonly parts: readonly PlannedPart[];
   /** Left behind the last cut. */
   readonly offcut: Ticks;
@@ -56,12 +60,12 @@ export function cutsOf({ parts }: PlannedBoard): number {
  * @param take gives a piece of a label that is not given yet
  */
 export function plannedBoard(
-  { length, offcut, parts, pieces }: CutBoard,
-  about: { readonly stock: string; readonly width: Ticks; readonly onHand: boolean },
+  { offcut, parts, pieces }: CutBoard,
+  about: Pick<PlannedBoard, 'stock' | 'width' | 'length' | 'onHand'>,
   take: (label: string) => SawnPiece | undefined,
 ): PlannedBoard {
   const taken = (labels: readonly string[]) =>
-    labels.flatMap((label) => take(label) ?? []).sort((a, b) => b.length - a.length);
+    labels.flatMap((label) => take(label) ?? []).sort((a, b) => b.more - a.more || b.length - a.length);
   const whole = (label: string): PlannedPart[] =>
     taken([label]).map((one) => ({
       length: one.length,
@@ -83,10 +87,8 @@ export function plannedBoard(
       },
     ];
   };
-  return {
-    ...about,
-    length,
-    offcut,
-    parts: parts ? parts.flatMap(partOf) : pieces.flatMap(whole),
-  };
+  const widest = ({ strips }: PlannedPart) =>
+    Math.max(...strips.flatMap((strip) => strip.pieces.map(({ more }) => more)));
+  const all = parts ? parts.flatMap(partOf) : pieces.flatMap(whole);
+  return { ...about, offcut, parts: all.sort((a, b) => widest(b) - widest(a) || b.length - a.length) };
 }

@@ -178,3 +178,66 @@ it('makes up no price: a line without one says what is missing', async () => {
   }).open('/a.slat');
   expect(takeoffOf(layout, job, () => false).price).toBeUndefined();
 });
+
+it('keeps offcuts from the length stated on, and does not count them as waste', async () => {
+  const waste = async (saw: string) => {
+    const { job, layout } = await openJobs({
+      '/a.slat': YARD.replace('saw kerf 1/8"', saw) + RUN,
+    }).open('/a.slat');
+    const plan = takeoffOf(layout, job, () => false).plans.find(({ bought }) => bought.name === 'pole');
+    return { plan, waste: plan?.waste ?? Number.NaN };
+  };
+  // Posts of 6 ft from boards of 8 ft leave 2 ft less a kerf: 23-7/8 in of 96.
+  const [kept, lost] = [
+    await waste('saw kerf 1/8", trim 0", keep 23"'),
+    await waste('saw kerf 1/8", keep 2\''),
+  ];
+  expect(kept.plan?.boards.map(({ offcut }) => offcut)).toEqual([1, 2, 3].map(() => inches(23.875)));
+  expect(kept.waste).toBeCloseTo(0.125 / 96, 9);
+  expect(lost.waste).toBeCloseTo(24 / 96, 9);
+});
+
+it('plans for least length where the job cuts for least waste, whatever that costs', async () => {
+  const text = `job "Bank" { saw kerf 1/8"; cut for least waste }
+board plank { width 3-1/2"; thickness 3/4"; lengths 8' $33 each, 16' $31 each }
+post pole { along 3-1/2"; through 3-1/2"; lengths 8' $14 each }
+pattern even { repeat plank; gap 1/2"; end anywhere }
+run bank { length 21'; posts pole, 3 bays; height 7-1/2"; bottom 4"; embed 2'; fill even; slats on front face }`;
+  const plan = async (all: string) => {
+    const { job, layout } = await openJobs({ '/a.slat': all }).open('/a.slat');
+    return takeoffOf(layout, job, () => false).plans.find(({ bought }) => bought.name === 'plank');
+  };
+  // Three slats of 7 ft: from 16 ft and 8 ft at 64 dollars, or from twice 16 ft at 62.
+  const [waste, cost] = [await plan(text), await plan(text.replace('least waste', 'least cost'))];
+  expect(waste).toMatchObject({ aim: 'waste', proven: true, cost: { minor: 6400 } });
+  expect(waste?.bound).toBeUndefined();
+  expect(waste?.boards.reduce((sum, { length }) => sum + length, 0)).toBe(inches(24 * 12));
+  expect(cost).toMatchObject({ aim: 'cost', proven: true, cost: { minor: 6200 }, bound: { minor: 6200 } });
+});
+
+it('takes of a board with defects what is usable between them, without trim', async () => {
+  const text = (hand: string) => `job "Bank" { saw kerf 1/8", trim 1" }
+board plank { width 3-1/2"; thickness 3/4"; lengths 5' $30 each }
+post pole { along 3-1/2"; through 3-1/2"; lengths 8' $14 each }
+pattern even { repeat plank; gap 1/2"; end anywhere }
+run bank { length 11' 8-3/4"; posts pole, 3 bays; height 7-1/2"; bottom 4"; embed 2'; fill even; slats on front face }
+on hand { ${hand} }`;
+  const planks = async (hand: string) => {
+    const { job, layout } = await openJobs({ '/a.slat': text(hand) }).open('/a.slat');
+    const plan = takeoffOf(layout, job, () => false).plans.find(({ bought }) => bought.name === 'plank');
+    return { job, plan };
+  };
+  // Three slats of 45 to 47-1/2 in, of boards sold too short for two bays. Three boards of 8 ft, usable 4 ft and 3 ft 2 in, give one each.
+  const { plan } = await planks(`plank 3 of 8' usable 3' 2", 4'`);
+  const lengths = plan?.boards.map(({ length, onHand }) => [length, onHand?.length]);
+  expect(lengths).toEqual(Array.from({ length: 3 }, () => [inches(48), inches(96)]));
+  expect(plan?.cost?.minor).toBe(0);
+  // Where the trim took something of them, one would be too short.
+  expect((await planks(`plank 3 of 4'`)).plan?.cost?.minor).toBeGreaterThan(0);
+  // More than the board has is told, and not used.
+  const { job } = await planks(`plank 2 of 8' usable 5', 4'`);
+  expect(job.onHand).toEqual([]);
+  expect(job.problems).toMatchObject([
+    { code: 'impossible-size', args: { what: 'usable', reason: 'over-board' } },
+  ]);
+});

@@ -23,7 +23,7 @@ export interface Request {
   readonly files: readonly string[];
   readonly format: 'text' | 'json' | 'csv';
   readonly out?: string;
-  /** How long proofs are sought; and of cut what is to be least. */
+  /** How long proofs are sought; and of cut and takeoff what is to be least. */
   readonly seconds?: number;
   readonly by?: 'cost' | 'waste';
   /** Of better: the run it is sought for; every run when left out. */
@@ -65,7 +65,8 @@ function readCutOptions(
 ): Pick<Request, 'seconds' | 'by'> {
   const plans = PLANNING.includes(command);
   if (!plans && seconds !== undefined) throw new CannotRun(`--seconds belongs to ${PLANNING.join(', ')}.`);
-  if (command !== 'cut' && by !== undefined) throw new CannotRun('--by belongs to cut.');
+  if (command !== 'cut' && command !== 'takeoff' && by !== undefined)
+    throw new CannotRun('--by belongs to cut and takeoff.');
   const span = Number(seconds);
   if (seconds !== undefined && !(span >= 0 && span < 1e6))
     throw new CannotRun(`--seconds ${seconds}: write a number of seconds, such as 10.`);

@@ -15,13 +15,15 @@ export function takeoffAsJson(found: Takeoff, job: Job) {
       bought: plan.bought.name,
       wanted: plan.demands.map(({ stock, count }) => ({ stock: stock.name, pieces: count })),
       pieces: plan.demands.reduce((sum, { count }) => sum + count, 0),
+      plannedFor: plan.aim,
       proven: plan.proven,
       cost: plan.cost?.minor ?? null,
       bound: plan.bound?.minor ?? null,
       waste: plan.waste,
       none: plan.none?.kind ?? null,
       buy: [...plan.buy].map(([length, count]) => ({ length: mm(length), count })),
-      boards: plan.boards.map(boardAsJson),
+      keptFrom: mm(plan.keptFrom),
+      boards: plan.boards.map((board) => boardAsJson(board, plan.keptFrom)),
     })),
     items: found.items,
     price: found.price
@@ -37,13 +39,15 @@ export function takeoffAsJson(found: Takeoff, job: Job) {
 }
 
 /** A board with what it is crosscut into, and the strips that parts are ripped into. */
-function boardAsJson({ stock, length, width, onHand, offcut, parts }: PlannedBoard) {
+function boardAsJson({ stock, length, width, onHand, offcut, parts }: PlannedBoard, keptFrom: Ticks) {
   return {
     stock,
     length: mm(length),
     width: mm(width),
-    onHand,
+    onHand: onHand !== undefined,
+    ...(onHand?.usable ? { usableOf: mm(onHand.length) } : {}),
     offcut: mm(offcut),
+    keep: offcut >= keptFrom,
     parts: parts.map((part) => ({
       length: mm(part.length),
       ripped: part.ripped,

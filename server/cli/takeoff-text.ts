@@ -1,5 +1,5 @@
 import { isMetric, type Job } from '../../language/model/index.ts';
-import { type BoardPlan, orderOf, type Price, type Takeoff } from '../../language/takeoff/index.ts';
+import { type BoardPlan, keptFrom, orderOf, type Price, type Takeoff } from '../../language/takeoff/index.ts';
 import { formatLength, formatMoney, type Ticks } from '../../language/units/index.ts';
 import { cutWords } from '../sheets/index.ts';
 
@@ -22,6 +22,11 @@ export function takeoffAsText(found: Takeoff, job: Job): string[] {
     lines.push('', headOf(plan));
     for (const [text, times] of alike(plan, job)) lines.push(`  ${times} x ${text}`);
   }
+  const kept = keptOffcuts(found, job);
+  if (kept.size > 0) {
+    lines.push('', `To keep, from ${length(keptFrom(job))} on`);
+    for (const [text, count] of kept) lines.push(`  ${count} x ${text}`);
+  }
   if (found.items.length > 0) {
     lines.push('', 'Besides');
     for (const { what, count, unit, rule } of found.items)
@@ -31,6 +36,22 @@ export function takeoffAsText(found: Takeoff, job: Job): string[] {
   return lines;
 }
 
+/** Offcuts that the job wants kept, strips among them; only where it says from what length on. */
+function keptOffcuts({ plans }: Takeoff, job: Job): ReadonlyMap<string, number> {
+  const kept = new Map<string, number>();
+  const length = (ticks: Ticks) => formatLength(Math.floor(ticks), job.measure.value);
+  for (const { boards, keptFrom: least } of job.saw.keep ? plans : [])
+    for (const { stock, width, offcut, parts } of boards) {
+      const strips = parts.flatMap((part) => part.strips);
+      for (const one of [{ width, offcut }, ...strips]) {
+        if (one.offcut < least) continue;
+        const text = `${stock}${one.width < width ? ` ripped to ${length(one.width)}` : ''}, ${length(one.offcut)}`;
+        kept.set(text, (kept.get(text) ?? 0) + 1);
+      }
+    }
+  return kept;
+}
+
 function headOf({ demands, bought, waste, proven, cost, bound }: BoardPlan): string {
   const counts = demands.map(
     ({ stock, count }, at) => `${count} ${at === 0 ? 'pieces ' : ''}of ${stock.name}`,
@@ -38,17 +59,20 @@ function headOf({ demands, bought, waste, proven, cost, bound }: BoardPlan): str
   const ripped = demands.some(({ stock }) => stock.name !== bought.name) ? `, from ${bought.name}` : '';
   const gap =
     cost && bound ? `; may be ${formatMoney({ ...cost, minor: cost.minor - bound.minor })} too dear` : '';
-  return `${counts.join(', ')}${ripped}: ${round(100 * waste)} % waste, ${proven ? 'proven cheapest' : `not proven${gap}`}`;
+  return `${counts.join(', ')}${ripped}: ${round(100 * waste)} % waste, ${proven ? `proven ${bound ? 'cheapest' : 'least length'}` : `not proven${gap}`}`;
 }
 
 /** Boards cut alike, once with how often. */
-function alike({ boards, bought }: BoardPlan, job: Job): ReadonlyMap<string, number> {
+function alike({ boards, bought, keptFrom }: BoardPlan, job: Job): ReadonlyMap<string, number> {
   const length = (ticks: Ticks) => formatLength(Math.floor(ticks), job.measure.value);
   const found = new Map<string, number>();
   for (const board of boards) {
     const name = board.stock === bought.name ? '' : `${board.stock} `;
-    const from = `${name}${length(board.length)}${board.onHand ? ' on hand' : ''}`;
-    const text = `${from}: ${cutWords(board, length).join(', ')}; left ${length(board.offcut)}`;
+    const { onHand } = board;
+    const whence = onHand ? ` ${onHand.usable ? `of ${length(onHand.length)} ` : ''}on hand` : '';
+    const from = `${name}${length(board.length)}${whence}`;
+    const kept = job.saw.keep && board.offcut >= keptFrom ? ', keep it' : '';
+    const text = `${from}: ${cutWords(board, length).join(', ')}; left ${length(board.offcut)}${kept}`;
     found.set(text, (found.get(text) ?? 0) + 1);
   }
   return found;

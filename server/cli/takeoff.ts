@@ -16,7 +16,7 @@ const SECONDS = 10;
 
 /** Prints what is bought and cut, and what it costs; 1 when a run or a stock could not be worked out. */
 export async function takeoff(
-  { files, format, seconds = SECONDS, out }: Request,
+  { files, format, seconds = SECONDS, out, by }: Request,
   folder: string,
   terminal: Terminal,
 ): Promise<number> {
@@ -24,7 +24,8 @@ export async function takeoff(
   let code = 0;
   const told: unknown[] = [];
   for (const { path, work } of opened.files) {
-    const { job, layout } = work;
+    const { layout } = work;
+    const job: Job = by ? { ...work.job, cutFor: { value: by, origin: work.job.origin } } : work.job;
     const end = performance.now() + seconds * 1000;
     const found = takeoffOf(layout, job, () => performance.now() > end);
     if (format === 'json') told.push({ file: path, ...takeoffAsJson(found, job) });

@@ -6,7 +6,7 @@ export const USAGE = `slatwright: slatted screens from text
   slatwright pieces FILE... [--json | --csv]  every piece with what the saw needs
   slatwright recut FILE... [--json]           where cut slats can go in bays as measured, and what is to cut
   slatwright figures FILE... [--json]         every calculation with its working and what it rests on
-  slatwright takeoff FILE... [--json | --csv] [--seconds N] [--out DIR]
+  slatwright takeoff FILE... [--json | --csv] [--seconds N] [--by cost | waste] [--out DIR]
                                               what to buy, how to cut it, what it costs; tickets into DIR
   slatwright options FILE... [--json]         the job's options side by side
   slatwright better FILE... [--run NAME] [--json] [--seconds N]

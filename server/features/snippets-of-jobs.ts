@@ -61,9 +61,12 @@ export const JOBS_SNIPPETS: StatementSnippets = {
   SawStatement: [
     one(
       'saw kerf',
-      'saw kerf [1/8"~3 mm], trim [1/2"~10 mm]',
-      'what a cut takes, and what is cut off each board first',
+      'saw kerf [1/8"~3 mm], trim [1/2"~10 mm], keep [2\'~600 mm]',
+      'what a cut takes, what is cut off each board first, and offcuts that are kept',
     ),
+  ],
+  CutAim: [
+    one('cut for', 'cut for least [waste|cost]', 'what boards are planned for; cost where it is not stated'),
   ],
   SparesStatement: [
     one(

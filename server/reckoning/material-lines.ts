@@ -74,13 +74,15 @@ function stockLine(
   // Bought ones first, longest first; a strip may lie in the yard as well as a board.
   const kinds = new Map<string, PlannedBoard[]>();
   for (const board of boards) {
-    const key = `${board.onHand} ${board.stock} ${board.length}`;
+    const key = `${board.onHand !== undefined} ${board.onHand?.length} ${board.stock} ${board.length}`;
     const held = kinds.get(key);
     if (held) held.push(board);
     else kinds.set(key, [board]);
   }
   const sorted = [...kinds.values()].sort(
-    ([a], [b]) => Number(a?.onHand) - Number(b?.onHand) || (b?.length ?? 0) - (a?.length ?? 0),
+    ([a], [b]) =>
+      Number(a?.onHand !== undefined) - Number(b?.onHand !== undefined) ||
+      (b?.length ?? 0) - (a?.length ?? 0),
   );
   return {
     id,
@@ -121,7 +123,7 @@ function lengthLine(
   under: string,
   pieces: Record<string, readonly string[]>,
 ): Material {
-  const [{ length, onHand, stock } = { length: 0, onHand: false, stock: bought.name }] = boards;
+  const [{ length, onHand, stock } = { length: 0, onHand: undefined, stock: bought.name }] = boards;
   const shown = formatLength(length, job.measure.value);
   const other = stock === bought.name ? '' : ` ${stock}`;
   const count = onHand ? boards.length : (buy.get(length) ?? 0);

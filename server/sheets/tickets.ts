@@ -77,21 +77,21 @@ function tapersOf({ demands }: BoardPlan, measure: Measure): readonly string[] {
 }
 
 /** Boards cut alike together, by the stop of their longest piece, longest first. */
-function groupsOf({ boards, kerf, bought }: BoardPlan): readonly TicketBoard[] {
+function groupsOf({ boards, kerf, bought, keptFrom }: BoardPlan): readonly TicketBoard[] {
   const alike = new Map<string, PlannedBoard[]>();
   for (const board of boards) {
     const cuts = board.parts.map(({ length, strips }) => [
       length,
       strips.map(({ width, pieces }) => [width, pieces.map((piece) => piece.length)]),
     ]);
-    const key = JSON.stringify([board.stock, board.length, board.onHand, cuts]);
+    const key = JSON.stringify([board.stock, board.length, board.onHand?.length, cuts]);
     alike.set(key, [...(alike.get(key) ?? []), board]);
   }
   return [...alike.values()]
     .sort((a, b) => longestOf(b[0]) - longestOf(a[0]) || (b[0]?.length ?? 0) - (a[0]?.length ?? 0))
     .flatMap((same) => {
       const [first] = same;
-      return first ? [ticketOf(first, same, kerf, bought.name)] : [];
+      return first ? [{ ...ticketOf(first, same, kerf, bought.name), keep: first.offcut >= keptFrom }] : [];
     });
 }
 
@@ -100,10 +100,10 @@ function ticketOf(
   same: readonly PlannedBoard[],
   kerf: number,
   bought: string,
-): TicketBoard {
+): Omit<TicketBoard, 'keep'> {
   return {
     times: same.length,
-    ...(first.stock === bought ? {} : { stock: first.stock }),
+    ...(first.stock === bought && !first.onHand ? {} : { stock: whence(first, bought) }),
     length: first.length,
     width: first.width,
     offcut: first.offcut,
@@ -121,6 +121,12 @@ function ticketOf(
       })),
     })),
   };
+}
+
+/** What is said of a board that is not bought: `on hand`, or the strip it is. */
+function whence({ stock, onHand }: PlannedBoard, bought: string): string {
+  const part = onHand?.usable ? 'usable part ' : '';
+  return `${stock === bought ? '' : `${stock} `}${part}${onHand ? 'on hand' : ''}`.trim();
 }
 
 const longestOf = (board: PlannedBoard | undefined): number =>

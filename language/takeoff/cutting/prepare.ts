@@ -64,6 +64,8 @@ export function prepare(instance: CutInstance): Problem | NoPlan {
       available === undefined ? Infinity : Math.min(available, total),
     ),
     scale,
+    // What parts it off is taken from it.
+    keep: instance.keep === undefined ? Infinity : Math.ceil((instance.keep + kerf) / spaces.unit - 1e-9),
     labels: items.map(({ labels }) => labels),
     stockOf: useful.map(({ index }) => index),
   };

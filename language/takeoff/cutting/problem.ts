@@ -26,6 +26,8 @@ export interface CutInstance {
   readonly kerf: number;
   /** Taken off each board before it is cut, both ends together. */
   readonly trim?: number;
+  /** Offcuts at least so long are worth keeping: of plans alike, those with more of them are taken. */
+  readonly keep?: number;
   readonly pieces: readonly CutDemand[];
   readonly stock: readonly CutStock[];
 }
@@ -89,6 +91,8 @@ export interface Problem {
   /** Infinity where there are as many as wanted. */
   readonly available: readonly number[];
   readonly scale: number;
+  /** Space of an offcut worth keeping, with a kerf; Infinity where none is. */
+  readonly keep: number;
   /** Lengths of the instance in one unit of size. */
   readonly unit: number;
   /** Which of the instance's pieces have each size, and which of its stock each board is. */

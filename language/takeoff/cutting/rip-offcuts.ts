@@ -1,5 +1,9 @@
 import { alongOf } from './board-parts.ts';
+import { keptOf, longestOf } from './longer-offcuts.ts';
 import type { Problem, Ripping, Segment } from './problem.ts';
+
+/** So often a board is looked at that might give something. */
+const ROUNDS = 40;
 
 /** A board with its parts. */
 export interface RippedBoard {
@@ -8,27 +12,30 @@ export interface RippedBoard {
 }
 
 /**
- * The same parts on the same boards, with as much as possible of what is left in one piece: the board with the longest
- * offcut gives parts to others that have room, or exchanges them for shorter ones, as long as that makes it longer.
+ * As `longerOffcuts`, with parts in place of pieces: the board with the longest offcut gives parts to others that have
+ * room, or exchanges them for shorter ones.
  */
 export function longerRippedOffcuts(
   boards: readonly RippedBoard[],
-  { ripping }: Problem & { readonly ripping: Ripping },
+  problem: Problem & { readonly ripping: Ripping },
 ): RippedBoard[] {
+  const { room, acrossOf } = problem.ripping;
   const result = boards.map(({ stock, segments }) => ({ stock, segments: [...segments] }));
-  const left = ({ stock, segments }: RippedBoard) => (ripping.room[stock] as number) - alongOf(segments);
-  const sameWidth = (a: RippedBoard, b: RippedBoard) =>
-    ripping.acrossOf[a.stock] === ripping.acrossOf[b.stock];
-  for (let round = 0; round < 20; round++) {
-    const [giver] = [...result].sort((a, b) => left(b) - left(a));
-    if (!giver) break;
+  const left = ({ stock, segments }: RippedBoard) => (room[stock] as number) - alongOf(segments);
+  const settled = new Set<number>();
+  for (let round = 0; round < ROUNDS && settled.size < result.length - 1; round++) {
+    const most = longestOf(result.map(left), settled);
+    const giver = result[most] as (typeof result)[number];
     let gained = false;
-    for (const taker of result) {
-      if (taker === giver || !sameWidth(taker, giver)) continue;
+    for (const [place, taker] of result.entries()) {
+      if (place === most || settled.has(place) || acrossOf[taker.stock] !== acrossOf[giver.stock]) continue;
       for (const [at, part] of [...giver.segments.entries()].reverse()) {
-        const room = left(taker);
-        const gives = part.along <= room ? -1 : shortestThat(taker.segments, part.along - room, part.along);
+        const free = left(taker);
+        const gives = part.along <= free ? -1 : shortestThat(taker.segments, part.along - free, part.along);
         if (gives === undefined) continue;
+        const by = part.along - (gives >= 0 ? (taker.segments[gives] as Segment).along : 0);
+        const after = keptOf([free - by, left(giver) + by], problem);
+        if (after < keptOf([free, left(giver)], problem)) continue;
         giver.segments.splice(at, 1);
         if (gives >= 0) giver.segments.push(...taker.segments.splice(gives, 1));
         taker.segments.push(part);
@@ -36,7 +43,7 @@ export function longerRippedOffcuts(
         break;
       }
     }
-    if (!gained) break;
+    if (!gained) settled.add(most);
   }
   return result.filter(({ segments }) => segments.length > 0);
 }

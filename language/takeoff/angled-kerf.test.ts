@@ -1,0 +1,48 @@
+import { expect, it } from 'vitest';
+import { openJobs } from '../../tests/jobs/index.ts';
+import { inches } from '../units/index.ts';
+import { moreKerf } from './angled-kerf.ts';
+import { piecesOf } from './planned-board.ts';
+import { takeoffOf } from './takeoff.ts';
+
+const SQUARE = { miter: 0, bevel: 0 };
+
+it('takes a kerf over the cosine of the cut: at 45 degrees 1/8 in are 0.1768 in along the board, up to the mark', () => {
+  const [kerf, tick] = [inches(1 / 8), 1];
+  const at = (miter: number, bevel: number, step = tick) =>
+    moreKerf({ ends: [SQUARE, { miter, bevel }] }, kerf, step);
+  // 0.125 / cos 45 = 0.176777 in; 0.125 / cos 60 = 0.25 in.
+  expect(at(45, 0)).toBe(Math.ceil(inches(1) * (0.125 / Math.SQRT1_2 - 0.125)));
+  expect(at(0, -60)).toBeCloseTo(inches(0.125), -1);
+  // Both at 45: the plane x = v + s has the normal (1, -1, -1), so the kerf goes by the root of 3.
+  expect(at(45, 45)).toBe(Math.ceil(inches(1) * 0.125 * (Math.sqrt(3) - 1)));
+  expect(at(0, 0)).toBe(0);
+  expect(at(45, 0, inches(1 / 16))).toBe(inches(1 / 16));
+});
+
+it('leaves room for the wider cuts of angled ends on every board', async () => {
+  const text = `job "Corner" { saw kerf 1/8" }
+board plank { width 3-1/2"; thickness 3/4"; lengths 8' $9 each, 10' $11 each, 12' $13 each }
+post pole { along 3-1/2"; through 3-1/2"; lengths 8' $14 each }
+pattern even { repeat plank; gap 1/2"; end anywhere }
+run first { length 10'; posts pole, 2 bays; height 3'; bottom 4"; embed 2'; fill even; slats on front face }
+run second { after first, turns left, inside angle 90°; corner miter; length 10'; posts pole, 2 bays; height 3'; bottom 4"
+  embed 2'; fill even; slats on front face }`;
+  const { job, layout } = await openJobs({ '/a.slat': text }).open('/a.slat');
+  const { plans } = takeoffOf(layout, job, () => false);
+  const boards = plans.flatMap((plan) => plan.boards).filter(({ stock }) => stock === 'plank');
+  const angled = boards.filter((board) => piecesOf(board).some(({ more }) => more > 0));
+  expect(angled.length).toBeGreaterThan(0);
+  for (const board of angled) {
+    const pieces = piecesOf(board);
+    // A cut between two pieces is as wide as the steeper of their ends; the last piece needs none behind it.
+    const gaps = pieces.slice(1).map((piece, at) => {
+      const slopes = [pieces[at], piece].flatMap(
+        (one) => one?.piece.cut.ends.map(({ bevel }) => bevel) ?? [],
+      );
+      return inches(1 / 8) / Math.cos((Math.max(...slopes.map(Math.abs)) * Math.PI) / 180);
+    });
+    const used = [...pieces.map(({ length }) => length), ...gaps].reduce((sum, each) => sum + each, 0);
+    expect(used).toBeLessThanOrEqual(board.length);
+  }
+});
