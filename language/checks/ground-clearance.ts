@@ -1,5 +1,6 @@
-import { aboveGround, bottomEdge, type RunLayout } from '../layout/index.ts';
+import { aboveGround, type Bay, bottomEdge, type RunLayout } from '../layout/index.ts';
 import { formatLength, inches, type Measure, mm, spellLength, type Ticks } from '../units/index.ts';
+import { closingFixes } from './closing-fixes.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
 
@@ -22,9 +23,11 @@ export const clearanceLow: LimitedRunCheck = {
   check: (run, job) => {
     const measure = job.measure.value;
     const least = thresholdOf(job, clearanceLow.kind);
-    return worst(run, measure, 'clearance-low', (clearance, gate) => {
-      const limit = gate ? least / 2 : least;
-      return { clearance: clearance.least, limit, over: limit - clearance.least };
+    // A kick board is set near the ground on purpose, and there to be renewed.
+    const kicked = new Set(run.pieces.flatMap(({ role, bay }) => (role === 'kick' ? [bay] : [])));
+    return told(run, measure, 'clearance-low', ({ least: clearance }, bay) => {
+      const limit = kicked.has(bay.number) ? 0 : bay.gate !== undefined ? least / 2 : least;
+      return { clearance, limit, over: limit - clearance };
     });
   },
 };
@@ -44,15 +47,15 @@ export const clearanceHigh: LimitedRunCheck = {
     },
     message: (a) =>
       `Under bay ${a.bay} there is a gap of up to ${a.clearance}; more than ${a.limit} looks unfinished, and pets get through less. ` +
-      'Lower the bottom, let the screen follow the ground another way with `slope`, or close the gap.',
+      'Lower the bottom, let the screen follow the ground another way with `slope`, or close the gap with a kick board.',
   },
   check: (run, job) => {
     const measure = job.measure.value;
     const limit = thresholdOf(job, clearanceHigh.kind);
-    return worst(run, measure, 'clearance-high', ({ most }) => ({
-      clearance: most,
-      limit,
-      over: most - limit,
+    const judge: Judge = ({ most }) => ({ clearance: most, limit, over: most - limit });
+    return told(run, measure, 'clearance-high', judge).map((finding) => ({
+      ...finding,
+      fixes: [...(finding.fixes ?? []), ...closingFixes(run, job, (other) => !worst(other, judge))],
     }));
   },
 };
@@ -60,29 +63,30 @@ export const clearanceHigh: LimitedRunCheck = {
 type Clearance = { readonly least: Ticks; readonly most: Ticks };
 type Judged = { clearance: Ticks; limit: Ticks; over: Ticks };
 
+type Judge = (clearance: Clearance, bay: Bay) => Judged;
+
 /** The bay that is worst, if any is over: how far its lowest edge is above the ground anywhere along it is judged. */
-function worst(
-  run: RunLayout,
-  measure: Measure,
-  code: string,
-  judge: (clearance: Clearance, gate: boolean) => Judged,
-): readonly Finding[] {
-  let found: (Judged & { bay: number; gate: boolean }) | undefined;
+function worst(run: RunLayout, judge: Judge): (Judged & { readonly bay: Bay }) | undefined {
+  let found: (Judged & { bay: Bay }) | undefined;
   for (const bay of run.bays) {
     const edge = bottomEdge(run, bay.number);
     if (!edge) continue;
-    const gate = bay.gate !== undefined;
-    const judged = judge(aboveGround(run, bay, edge), gate);
-    if (judged.over > 0 && (!found || judged.over > found.over)) found = { ...judged, bay: bay.number, gate };
+    const judged = judge(aboveGround(run, bay, edge), bay);
+    if (judged.over > 0 && (!found || judged.over > found.over)) found = { ...judged, bay };
   }
+  return found;
+}
+
+function told(run: RunLayout, measure: Measure, code: string, judge: Judge): readonly Finding[] {
+  const found = worst(run, judge);
   if (!found) return [];
   const args = {
-    bay: found.bay,
+    bay: found.bay.number,
     clearance: formatLength(found.clearance, measure),
     limit: formatLength(found.limit, measure),
   };
   const { bottom, ground } = run.spec;
-  const fixes = found.gate ? [] : bottomAt(run, found.limit, code === 'clearance-low');
+  const fixes = found.bay.gate === undefined ? bottomAt(run, found.limit, code === 'clearance-low') : [];
   return [{ code, at: run.spec.levels ? ground.origin : bottom.origin, args, fixes }];
 }
 

@@ -80,6 +80,11 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) =>
       `Bay ${a.bay} is ${a.clear} clear; the slats' ends and what holds them need ${a.needs}. Set the posts farther apart.`,
   },
+  'kick-no-room': {
+    severity: 'warning',
+    message: (a) =>
+      `Under the slats of ${a.count === 1 ? 'bay' : 'bays'} ${a.bays} there is less than 1-1/2" (38 mm) for a kick board, so ${a.count === 1 ? 'it has' : 'they have'} none. Raise the bottom, or let the board come nearer to the ground.`,
+  },
   'too-low-for-rails': {
     message: (a) =>
       `Between bottom and top there is ${a.height}; the two rails and the slats between them need ${a.needs}.`,

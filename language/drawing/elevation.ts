@@ -43,6 +43,9 @@ export function elevationOf(
   return remembered(run, from, measure, letter, () => drawElevation(run, measure, letter, from));
 }
 
+/** Room for clearances under the ground, in letters. */
+const CLEARANCES = 1.4;
+
 /** Size of letters that suits a run alone on a sheet. */
 export function runLetter(run: RunLayout, reading?: 'screen' | 'paper'): number {
   const height = Math.max(0, run.postTop - run.ground) + Math.max(0, run.embed.value);
@@ -103,7 +106,9 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
     letter,
   );
   const posts = chains.labels.find((label) => label.key === `${run.key}/posts/1`);
-  const marks = runMarks(run, run.spec.deck ? earth : level, foot, letter);
+  // Under sloping ground the clearances of its lowest bay come first.
+  const names = run.spec.deck ? earth : level + (run.spec.levels ? CLEARANCES * letter : 0);
+  const marks = runMarks(run, names, foot, letter);
   const obstacles = obstacleMarks(run, surface, letter);
   const side = behind ? 'behind' : run.spec.seenFrom.value;
   const line = run.groundLine.map(({ x, z }) => [toMm(x), -toMm(z)] as const);

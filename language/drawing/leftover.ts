@@ -1,4 +1,4 @@
-import type { FitResult, Leaf, RunLayout } from '../layout/index.ts';
+import { type FitResult, heightAt, type Leaf, type RunLayout, topEdge } from '../layout/index.ts';
 import { type Measure, type Ticks, toMm } from '../units/index.ts';
 import { dimensionText } from './dimension-text.ts';
 import { lineGroup } from './line-group.ts';
@@ -27,9 +27,18 @@ export function bayLeftovers(run: RunLayout, measure: Measure): Leftover {
     .flatMap((fit) =>
       run.bays
         .filter((bay) => bay.gate === undefined && fit.bays.includes(bay.number))
-        .flatMap((bay) => leftOpen(fit, { x0: bay.from, x1: bay.to, z0: run.bottom, z1: run.top })),
+        .flatMap((bay) => leftOpen(fit, { x0: bay.from, x1: bay.to, z0: run.bottom, z1: run.top }))
+        .map((open) => ({ ...open, ...heightsIn(run, open) })),
     );
   return leftover(run.key, open, measure);
+}
+
+/** As tall as the pattern was to be, under the top of its bay there. */
+function heightsIn(run: RunLayout, { x0, x1, z0, z1 }: Space): Pick<Space, 'z0' | 'z1'> {
+  const bay = run.bays.find(({ from, to }) => from <= x0 && x1 <= to);
+  const top = bay && topEdge(run, bay.number);
+  const by = top ? Math.round(heightAt(top, (x0 + x1) / 2)) - run.top : 0;
+  return { z0: z0 + by, z1: z1 + by };
 }
 
 /** The same for a gate leaf, which may be given in other coordinates than its run's. */

@@ -169,6 +169,7 @@ function styleOf(piece: Piece): Style {
       return 'trim';
     case 'batten':
     case 'stiffener':
+    case 'kick':
       return 'rail';
     case 'channel':
     case 'spacer':

@@ -81,9 +81,10 @@ function postFeet(run: RunLayout): Ticks[] {
 /** Slats and gaps of the level bays, which share their lines: taken from the first bay that has any. */
 function levelChain(run: RunLayout, measure: Measure, from: 'front' | 'back'): Chain[] {
   if (run.spec.infill.flip.upright) return [];
-  // A bay that stands on the highest ground, from which the heights are taken.
-  const bay = [...slatsByBay(run, from)].find(([number]) => run.reach.get(number)?.[0] === run.bottom);
-  const slats = bay?.[1] ?? [];
+  // A bay that stands on the highest ground, from which the heights are taken: no other with that top has fewer slats.
+  const bays = [...slatsByBay(run, from)].filter(([number]) => run.reach.get(number)?.[1] === run.top);
+  const level = bays.map(([, own]) => own.filter(({ cut }) => !cut.taper));
+  const slats = level.reduce((least, own) => (own.length < least.length ? own : least), level[0] ?? []);
   if (slats.length === 0) return [];
   const edges = slats.flatMap((slat) => {
     const { z0, z1 } = extentOf(slat.solid);

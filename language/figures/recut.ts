@@ -45,4 +45,5 @@ const slatsOf = ({ pieces }: RunLayout): readonly Piece[] =>
   pieces.filter(({ role, gate }) => role === 'slat' && gate === undefined);
 
 /** A board is as wide as it came, whatever it was planned to be; a rip is as wide as it was sawn. */
-const sectionOf = ({ cut }: Piece): string => (cut.ripped ? `${cut.stock} ${cut.width}` : cut.stock);
+const sectionOf = ({ cut }: Piece): string =>
+  cut.ripped ? `${cut.stock} ${cut.taper ?? cut.width}` : cut.stock;

@@ -66,6 +66,8 @@ function faceArea(slat: Piece, window: Window): number {
   ];
   // A plumb slat sawn to a slope is as long on either edge as from one slope to the other.
   if (window.rise !== 0) return sizeOf(x) * shared(alongSlope(slat, window.rise), window.z);
+  // Ripped with a taper it is as wide as at its middle.
+  if (slat.cut.taper) return (shared(x, window.x) * (slat.cut.taper[0] + slat.cut.taper[1])) / 2;
   return sizeOf(x) >= sizeOf(z) ? shared(x, window.x) * sizeOf(z) : sizeOf(x) * shared(z, window.z);
 }
 

@@ -1,4 +1,4 @@
-import { facesOf, type Problem, type RunSpec } from '../model/index.ts';
+import { facesOf, groundLine, highestGround, type Problem, type RunSpec } from '../model/index.ts';
 import { formatLength } from '../units/index.ts';
 import type { Range } from './infill.ts';
 import { battenLabel, postLabel } from './labels.ts';
@@ -7,7 +7,7 @@ import { leaned } from './make-piece.ts';
 import type { Piece } from './piece.ts';
 import type { PlacedPost } from './posts.ts';
 import { geometryProblem } from './problems.ts';
-import { reachOf, shares } from './reach.ts';
+import { reachOf, shares, undersideOf } from './reach.ts';
 
 /**
  * A batten over the slats at the middle of each post, on every face of the posts that has slats, from the lowest
@@ -59,13 +59,20 @@ export function coverPosts(
         {
           x,
           y: face === 'front' ? [plane - thickness.value, plane] : [plane, plane + thickness.value],
-          z: reachOf(slats, 2),
+          z: [footOf(spec, slats, x), reachOf(slats, 2)[1]],
         },
       );
       made.push(lean ? leaned(plumb, lean) : plumb);
     }
   }
   return { pieces: made, problems: [] };
+}
+
+/** Where a batten ends below: with its slats, and over a course that follows the ground as clear of that as the course. */
+function footOf(spec: RunSpec, slats: readonly Piece[], x: Range): number {
+  const low = Math.ceil(undersideOf(slats, x));
+  if (slats.every(({ cut }) => !cut.taper)) return low;
+  return Math.max(low, highestGround(groundLine(spec), ...x) + spec.bottom.value.low);
 }
 
 function slatsByHolder(pieces: readonly Piece[]): ReadonlyMap<string, readonly Piece[]> {

@@ -1,14 +1,22 @@
-import { facesOf, type Problem, type RunSpec, type ScreenFace, standsBetween } from '../model/index.ts';
+import {
+  type FlatStock,
+  facesOf,
+  type Problem,
+  type RunSpec,
+  type ScreenFace,
+  standsBetween,
+} from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { roomOf } from './as-built.ts';
-import { edgeMoved } from './edge.ts';
 import { faceEnds, jointGapOf } from './face-ends.ts';
 import type { Filled } from './fit-infill.ts';
 import type { Stand } from './follow-ground.ts';
 import { centered, cleatProblems, roomBetween } from './holds.ts';
+import { heightAt, type Incline } from './incline.ts';
 import { cutWithin, type HeldEnd, type Hold, type Panel, type Range } from './infill.ts';
 import { bayLabel, railLabel } from './labels.ts';
 import type { Opening } from './layout.ts';
+import { levelReach, type Reach } from './level-reach.ts';
 import { type Line, thickestOf } from './lines.ts';
 import { makeBoard } from './make-board.ts';
 import type { About } from './make-piece.ts';
@@ -34,7 +42,7 @@ export function planBay(
   spec: RunSpec,
   bayPlaced: PlacedBay,
   { lines, back }: Pick<Filled, 'lines' | 'back'>,
-  stand: Pick<Stand, 'z' | 'rack'>,
+  stand: Pick<Stand, 'z' | 'rack' | 'low'>,
 ): BayPlan {
   const { upright } = spec.infill.flip;
   const placed = upright ? squared(bayPlaced) : bayPlaced;
@@ -67,14 +75,14 @@ export function planBay(
     lines,
     ...(upright ? uprightReach(spec, z, racking) : levelReach(spec, placed)),
     step: spec.measure.step,
-    hold: holdOf(spec, placed, lines, free, z, facesOf(spec.infill.mounting.value)[0]),
+    hold: holdOf(spec, placed, lines, free, { ...stand, z }, facesOf(spec.infill.mounting.value)[0]),
     ...(racking ? { racking } : {}),
     from: [spec.infill.fill, spec.origin],
   };
   const behind = back && {
     ...panel,
     lines: back,
-    hold: holdOf(spec, placed, back, free, z, 'back'),
+    hold: holdOf(spec, placed, back, free, { ...stand, z }, 'back'),
     behind: true,
   };
   return {
@@ -183,7 +191,7 @@ function holdOf(
   placed: PlacedBay,
   lines: readonly Line[],
   inner: Range,
-  z: Range,
+  { z, low }: Pick<Stand, 'z' | 'low'>,
   face: ScreenFace | undefined,
 ): Hold {
   const { bay, left, right } = placed;
@@ -205,14 +213,26 @@ function holdOf(
     ];
     return { kind: 'face', face: face ?? 'front', plane: facePlane(spec, face ?? 'front'), holders };
   }
-  const [low, high]: [HeldEnd, HeldEnd] = upright
+  const ends: readonly [HeldEnd, HeldEnd] = upright
     ? [
         { name: 'bottom', at: inner[0], holder: railKey(placed, 'bottom') },
         { name: 'top', at: inner[1], holder: railKey(placed, 'top') },
       ]
     : [
-        { name: 'left', at: bay.from, holder: left.mark.key, lean: left.lean },
-        { name: 'right', at: bay.to, holder: right.mark.key, lean: right.lean },
+        {
+          name: 'left',
+          at: bay.from,
+          holder: left.mark.key,
+          lean: left.lean,
+          ...footOf(infill.cleat?.value, low, bay.from, 1),
+        },
+        {
+          name: 'right',
+          at: bay.to,
+          holder: right.mark.key,
+          lean: right.lean,
+          ...footOf(infill.cleat?.value, low, bay.to, -1),
+        },
       ];
   const span = upright ? x : z;
   if (pocket) {
@@ -221,14 +241,26 @@ function holdOf(
       kind: 'pocket',
       pocket,
       ...(value.kind === 'channels' ? { channel: value.channel } : {}),
-      ends: [low, high],
+      ends,
       ...(placed.faces && !upright ? { faces: [placed.faces.left, placed.faces.right] } : {}),
       span,
     };
   }
   if (!infill.cleat) throw new Error(`no cleats in ${spec.name}`);
   const [front] = centered(thickestOf(lines));
-  return { kind: 'between', front, cleat: infill.cleat, ends: [low, high], span };
+  return { kind: 'between', front, cleat: infill.cleat, ends, span };
+}
+
+/** Above a course that follows the ground, cleats end with it, across all of their width. */
+function footOf(
+  cleat: FlatStock | undefined,
+  low: Incline | undefined,
+  face: Ticks,
+  inward: 1 | -1,
+): Pick<HeldEnd, 'foot'> {
+  if (!low || !cleat) return {};
+  const inner = heightAt(low, face + inward * cleat.width.value);
+  return { foot: Math.ceil(Math.max(heightAt(low, face), inner)) };
 }
 
 /** Where the face is that slats lie on: of the posts, or of the rails when slats are upright. */
@@ -243,32 +275,12 @@ function insideRails({ rail }: RunSpec, z: Range, racking?: Racking): Range {
   return [z[0] + width, z[1] - width];
 }
 
-type Reach = Pick<Panel, 'reach' | 'flush' | 'edges'>;
-
 function uprightReach(spec: RunSpec, z: Range, racking?: Racking): Reach {
   // What the tape takes of racked slats is taken at the bottom, so that their tops are in one line.
   if (!standsBetween(spec.infill.mounting.value)) return { reach: z, flush: racking ? 'end' : 'start' };
   const gap = endInset(spec.infill);
   const inner = insideRails(spec, z, racking);
   return { reach: [inner[0] + gap, inner[1] - gap], flush: 'middle' };
-}
-
-/**
- * Between posts, with what is free at each end, or as far as slats go into them. Through split posts: to the middle of a
- * post that slats share, else all through it.
- */
-function levelReach(spec: RunSpec, placed: PlacedBay): Reach {
-  const { infill } = spec;
-  const { bay, left, right, faces } = placed;
-  if (infill.mounting.value.kind !== 'split') {
-    const gap = endInset(infill);
-    const edges = faces && { low: edgeMoved(faces.left, gap), high: edgeMoved(faces.right, -gap) };
-    return { reach: [bay.from + gap, bay.to - gap], flush: 'middle', ...(edges ? { edges } : {}) };
-  }
-  const { low, high } = faceEnds(spec, placed);
-  const flush = !left.sharesSlats ? 'start' : !right.sharesSlats ? 'end' : 'middle';
-  const edges = low.edge && high.edge && { low: low.edge, high: high.edge };
-  return { reach: [low.at, high.at], flush, ...(edges ? { edges } : {}) };
 }
 
 /** Whether level slats lie on a face of the posts: their boards may go on over them. */

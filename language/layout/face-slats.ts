@@ -132,7 +132,9 @@ function coursesOf(stretch: readonly FaceBay[], behind: boolean): readonly Board
   for (const [index, { stand }] of stretch.entries()) {
     const lines = behind ? stand.filled?.back : stand.filled?.lines;
     for (const line of lines ?? []) {
-      const name = `${line.kind} ${line.course} ${line.low} ${line.high} ${line.stock.name} ${line.ripped}`;
+      // One that follows the ground is ripped for its bay alone.
+      const own = line.taper ? index : '';
+      const name = `${own} ${line.kind} ${line.course} ${line.low} ${line.high} ${line.stock.name} ${line.ripped}`;
       const held = open.get(name);
       if (held?.last === index - 1) held.last = index;
       else {

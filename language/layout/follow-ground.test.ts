@@ -1,8 +1,9 @@
+import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { board, originOf, patternOf, postOf, runOf, sourced } from '../../tests/specs/build.ts';
 import { levelAt, type RunSpec, type Slope } from '../model/index.ts';
 import { inches, type Ticks } from '../units/index.ts';
-import { evenDrops } from './follow-ground.ts';
+import { evenDrops } from './even-drops.ts';
 import { findOverlaps } from './overlap.ts';
 import { layOutRun } from './run.ts';
 import { findUnsupported } from './support.ts';
@@ -79,6 +80,92 @@ it('spreads whole pitches evenly where the ground allows, and else follows it', 
   expect(evenDrops([6, 5, 4, 3, 0])).toEqual([6, 5, 3, 2, 0]);
   expect(evenDrops([0, 1, 3, 4, 6])).toEqual([0, 1, 3, 4, 6]);
   expect(evenDrops([2, 0, 3, 1, 2])).toEqual([2, 0, 3, 1, 2]);
+  // By hand: tight over 0, 1 and the last 6, five pitches over three transitions go 2, 1, 2.
+  expect(evenDrops([0, 1, 6, 6, 6])).toEqual([0, 1, 3, 4, 6]);
+});
+
+it('never steps lower than the ground allows, and never up where it falls', () => {
+  const drops = fc.array(fc.nat(9), { minLength: 1, maxLength: 12 });
+  fc.assert(
+    fc.property(drops, fc.boolean(), (any, rising) => {
+      const falling = [...any].sort((a, b) => a - b);
+      const allowed = rising ? falling.toReversed() : falling;
+      const found = evenDrops(allowed);
+      expect(found.every((drop, bay) => drop <= (allowed[bay] ?? -1))).toBe(true);
+      const ordered = [...found].sort((a, b) => a - b);
+      expect(found).toEqual(rising ? ordered.toReversed() : ordered);
+      expect([found[0], found.at(-1)]).toEqual([allowed[0], allowed.at(-1)]);
+    }),
+  );
+});
+
+// A fall of 36 over five panels is 36 / 5 = 7.2 in each (a published guide divides so); from panel to panel there are four
+// transitions, and six pitches of 6 go over them as 2, 1, 2, 1, wherever the ground lets them (common practice).
+it('steps down 36 over five panels by 2, 1, 2 and 1 pitches', () => {
+  const tops = (levels: readonly (readonly [number, number])[]) => {
+    const run = layOutRun(bank(levels, 'in-steps'));
+    expect(run.problems).toEqual([]);
+    return run.bays.map(({ number }) => inch(run.reach.get(number)?.[1]));
+  };
+  const steps = (heights: readonly number[]) =>
+    heights.slice(1).map((top, at) => ((heights[at] ?? 0) - top) / 6);
+  // A bank between the first panel and the second, and ground that falls just so.
+  expect(
+    steps(
+      tops([
+        [0, 0],
+        [59, 0],
+        [60, -36],
+      ]),
+    ),
+  ).toEqual([2, 1, 2, 1]);
+  expect(
+    steps(
+      tops([
+        [0, 0],
+        [64, -12],
+        [128, -18],
+        [192, -30],
+        [256, -36],
+      ]),
+    ),
+  ).toEqual([2, 1, 2, 1]);
+  const { groundLine } = layOutRun(
+    bank(
+      [
+        [0, 0],
+        [324, -36],
+      ],
+      'in-steps',
+    ),
+  );
+  const panel = inches(324) / 5;
+  expect(inch(levelAt(groundLine, panel) - levelAt(groundLine, 2 * panel))).toBeCloseTo(7.2, 6);
+});
+
+// Course practice: 61 over a nominal course of 10 is 6.1, so six courses of 61 / 6 = 10-1/6 (published worked example).
+// A slat of 9-1/2 with a gap of 1/2, half of it at either end, is such a course; its gap grows to 2/3.
+it('divides a height of 61 into six courses of 10-1/6', () => {
+  const pattern = patternOf('one', [board('slat', inches(9.5), inches(1))], {
+    gap: inches(0.5),
+    edgeGap: inches(0.25),
+  });
+  const run = layOutRun(
+    runOf({
+      length: inches(324),
+      post: postOf('p', inches(4), inches(4)),
+      spacing: { kind: 'bays', count: 5 },
+      height: inches(63),
+      bottom: inches(2),
+      pattern: { ...pattern, edgeHalf: true },
+      remedies: [{ kind: 'gaps', low: inches(3 / 8), high: inches(3 / 4) }],
+      mounting: { kind: 'face', face: 'front' },
+    }),
+  );
+  const courses = run.courses.get(1) ?? [];
+  expect(courses).toHaveLength(6);
+  for (const [at, { start }] of courses.entries())
+    expect(Math.abs(start - (inches(63) - inches(1 / 3) - (at * inches(61)) / 6))).toBeLessThanOrEqual(1);
 });
 
 const GROUNDS: readonly (readonly (readonly [number, number])[])[] = [

@@ -1,7 +1,10 @@
 import { groundLine, highestGround, type RunSpec } from '../model/index.ts';
-import { floorToStep, spreadEvenly, type Ticks } from '../units/index.ts';
+import { floorToStep, type Ticks } from '../units/index.ts';
+import { evenDrops } from './even-drops.ts';
 import type { Infilled, Infills } from './fill-bays.ts';
+import type { Incline } from './incline.ts';
 import type { Range } from './infill.ts';
+import { withLastCourse } from './last-course.ts';
 import type { Course } from './layout.ts';
 import { coursesOf, type Line } from './lines.ts';
 import { goOnBelow, pitchOf } from './more-courses.ts';
@@ -16,6 +19,8 @@ export interface Stand {
   readonly z: Range;
   /** Where it slopes: `z` are the lowest and highest of it then. */
   readonly rack?: Rack;
+  /** The lowest edge of its slats, where that follows the ground under a level bay. */
+  readonly low?: Incline;
   /** None where a gate hangs. */
   readonly filled?: Held;
 }
@@ -49,7 +54,7 @@ export function standsOf(
       const stand = stepped
         ? lowered(spec, infill, ground, z, drops[index] ?? 0)
         : underLevelTop(spec, infill, infills, ground, z);
-      return [placed.bay.number, stand];
+      return [placed.bay.number, withLastCourse(spec, placed, stand, infill)];
     }),
   );
 }
@@ -104,18 +109,4 @@ function dropsOf(spec: RunSpec, infills: Infills, grounds: readonly Ticks[]): re
   if (spec.infill.flip.upright || !own) return falls.map((fall) => floorToStep(fall, spec.measure.step));
   const pitch = pitchOf(spec.infill, own.lines, own.result.chosen);
   return evenDrops(falls.map((fall) => Math.floor(fall / pitch))).map((pitches) => pitches * pitch);
-}
-
-/**
- * Whole pitches that each bay is lower than the first line, given how many the ground allows each. Where the
- * ground only falls, or only rises, the steps are spread evenly over the transitions between bays as far as it
- * allows; else each bay goes as low as it may.
- */
-export function evenDrops(allowed: readonly number[]): readonly number[] {
-  const first = allowed[0] ?? 0;
-  const last = allowed.at(-1) ?? 0;
-  if (last < first) return evenDrops(allowed.toReversed()).toReversed();
-  const even = [first];
-  for (const step of spreadEvenly(last - first, allowed.length - 1)) even.push((even.at(-1) ?? 0) + step);
-  return even.every((drop, bay) => drop <= (allowed[bay] ?? 0)) ? even : allowed;
 }

@@ -59,18 +59,11 @@ function breaksOf(
 }
 
 /**
- * The straight line that lies on the ground between two stations and nowhere below it, and leaves the least room
- * under it: the edge of the ground's upper hull over the middle.
+ * A straight line nowhere below the ground between two stations: from the ground at one to the ground at the other,
+ * or, where humps stand over that, raised till it lies on the highest.
  */
 export function lineOverGround(line: readonly GroundPoint[], from: number, to: number): Incline {
-  const points = breaksOf(line, from, to);
-  const middle = (from + to) / 2;
-  let best: Incline | undefined;
-  for (const [index, [ax, az]] of points.entries())
-    for (const [bx, bz] of points.slice(index + 1)) {
-      if (bx <= ax || ax > middle || bx < middle) continue;
-      const edge = { at: ax, z: az, rise: (bz - az) / (bx - ax) };
-      if (!best || heightAt(edge, middle) > heightAt(best, middle)) best = edge;
-    }
-  return best ?? { at: from, z: points[0]?.[1] ?? 0, rise: 0 };
+  const [start, end] = [levelAt(line, from), levelAt(line, to)];
+  const straight: Incline = { at: from, z: start, rise: to > from ? (end - start) / (to - from) : 0 };
+  return raised(straight, Math.max(0, groundAbove(line, straight, from, to)));
 }

@@ -51,6 +51,8 @@ export interface HeldEnd {
   readonly name: 'left' | 'right' | 'top' | 'bottom';
   readonly at: Ticks;
   readonly holder: string;
+  /** Where its cleats end below, if not where the infill does: above a course that follows the ground. */
+  readonly foot?: Ticks;
   /** Of a holder that is out of plumb. */
   readonly lean?: PostLean;
 }
@@ -124,10 +126,11 @@ export function panelPieces(panel: Panel): Piece[] {
       made.push(makePlumb(about, stock, { x, y, z }, panel.racking));
       continue;
     }
-    if (panel.ends || panel.edges) {
+    const { taper } = line;
+    if (panel.ends || panel.edges || taper) {
       const face = hold.kind === 'face' ? hold.face : 'front';
       const { step, flush, ends, edges } = panel;
-      const cut = { face, step, flush, ...ends, ...(edges ? { edges } : {}) };
+      const cut = { face, step, flush, ...ends, ...(edges ? { edges } : {}), ...(taper ? { taper } : {}) };
       made.push(makeCutSlat(about, stock, { x: panel.reach, y, z }, cut));
       continue;
     }
@@ -214,7 +217,7 @@ function cleatsOf(panel: Panel, { front, cleat, ends, span }: Between): Piece[] 
   return ends.flatMap((end, index) => {
     // Square-cut and out of plumb it is a little shorter, so as not to reach past the infill.
     const spare = Math.ceil((Math.abs(end.lean?.slope ?? 0) * width.value) / 2);
-    const along = cutWithin([span[0] + spare, span[1] - spare], panel.step, 'middle');
+    const along = cutWithin([(end.foot ?? span[0]) + spare, span[1] - spare], panel.step, 'middle');
     const across: Range = index === 0 ? [end.at, end.at + width.value] : [end.at - width.value, end.at];
     return (['front', 'back'] as const).map((side) => {
       const block: Block = {

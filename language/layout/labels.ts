@@ -8,6 +8,7 @@ import { twoDigits } from './names.ts';
 //   B2-T     trim board
 //   B2-RT    rail at the top (RB at the bottom)
 //   B2-SF1   first stiffener from the left, on the front (SB1 on the back)
+//   B2-K     kick board
 //   P3-NF    batten over the slats at it, on the front (NB on the back)
 //   P3-CAP   its cap
 //   P3-BL    collar at the bottom, on the left (TF at the top, in front)
@@ -24,6 +25,10 @@ import { twoDigits } from './names.ts';
 
 export function stiffenerLabel(panel: string, number: number, face: 'front' | 'back'): string {
   return `${panel}-S${initial(face)}${number}`;
+}
+
+export function kickLabel(panel: string): string {
+  return `${panel}-K`;
 }
 
 export function battenLabel(post: string, face: 'front' | 'back'): string {

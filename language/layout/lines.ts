@@ -1,6 +1,7 @@
 import type { FlatStock, InfillSpec, Origin } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import type { Laid, Slot } from './fit/index.ts';
+import type { Incline } from './incline.ts';
 import type { Course } from './layout.ts';
 
 /** One slat or trim board of an infill where it stands, the same in every bay that shares it. */
@@ -13,6 +14,8 @@ export interface Line {
   /** Heights from the datum when level, stations when upright. */
   readonly low: Ticks;
   readonly high: Ticks;
+  /** Of a course that follows the ground: its bottom edge, of which `low` is the lowest. */
+  readonly taper?: Incline;
   readonly from: readonly Origin[];
 }
 

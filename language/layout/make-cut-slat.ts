@@ -1,6 +1,7 @@
 import { floorToStep, type Ticks } from '../units/index.ts';
 import type { SlatEnd } from './corner.ts';
 import { chordOf, type Edge } from './edge.ts';
+import { heightAt, type Incline } from './incline.ts';
 import type { Flush } from './infill.ts';
 import type { Block } from './make-board.ts';
 import { type About, type End, makePiece } from './make-piece.ts';
@@ -17,6 +18,8 @@ export interface SlatEnds {
   /** At corners. */
   readonly low?: SlatEnd;
   readonly high?: SlatEnd;
+  /** Its bottom edge, where it is ripped with a taper. */
+  readonly taper?: Incline;
   /** At posts out of plumb; a corner comes first. */
   readonly edges?: { readonly low: Edge; readonly high: Edge };
 }
@@ -26,7 +29,7 @@ export function makeCutSlat(
   about: About,
   stock: { readonly name: string; readonly ripped?: boolean },
   { x, y, z }: Block,
-  { face, step, flush, low, high, edges }: SlatEnds,
+  { face, step, flush, low, high, edges, taper }: SlatEnds,
 ): Piece {
   const thickness = y[1] - y[0];
   const width = z[1] - z[0];
@@ -59,5 +62,6 @@ export function makeCutSlat(
     width,
     thickness,
     ends,
+    ...(taper ? { taper: { start: z[1] - heightAt(taper, 0), per: 0 - taper.rise } } : {}),
   });
 }

@@ -31,6 +31,8 @@ export interface Shape {
   readonly ends: readonly [End, End];
   /** Square-ended; its width at positions along the grain, from the first end to the second; `width` is that of the blank. */
   readonly scribe?: readonly { readonly at: number; readonly width: number }[];
+  /** Ripped with a taper: its width where the grain begins, and what it grows for one tick along; not `width` then. */
+  readonly taper?: { readonly start: number; readonly per: number };
   /** Square-ended, with a slope on all four sides up to a ridge or a point; `edge` thick at the rim. */
   readonly hip?: { readonly edge: Ticks };
   /** Cut out of it; where the stock comes with them, as channels do, they are no cut. */
@@ -47,10 +49,12 @@ const SQUARE_ENDS: readonly [EndCut, EndCut] = [SQUARE, SQUARE];
  * is never longer than its place.
  */
 export function makePiece(about: About, shape: Shape): Piece {
-  const { width, thickness } = shape;
+  const { thickness } = shape;
   const [first, second] = shape.ends;
-  const starts = cornersAlong(first, width, thickness);
-  const stops = cornersAlong(second, width, thickness);
+  const begins = widthsAt(first, shape);
+  const ends = widthsAt(second, shape);
+  const starts = cornersAlong(first, begins, thickness);
+  const stops = cornersAlong(second, ends, thickness);
   return {
     key: about.key,
     label: about.label,
@@ -61,8 +65,8 @@ export function makePiece(about: About, shape: Shape): Piece {
     until: about.until,
     course: about.course,
     side: about.side,
-    cut: cutOf(shape, starts, stops),
-    solid: solidOf(shape, starts, stops),
+    cut: cutOf(shape, starts, stops, shape.taper && [...begins, ...ends]),
+    solid: solidOf(shape, starts, stops, begins, ends),
     supports: about.supports,
     from: about.from,
   };
@@ -90,17 +94,24 @@ export function leaned(
   return { ...piece, solid: movedSolid(piece.solid, turned) };
 }
 
-function solidOf(shape: Shape, starts: Corners, stops: Corners): Solid {
+/** `begins` and `ends` are the widths of either end, where thickness begins and where it stops. */
+function solidOf(
+  shape: Shape,
+  starts: Corners,
+  stops: Corners,
+  begins: readonly [number, number],
+  ends: readonly [number, number],
+): Solid {
   if (shape.hip) return hippedSolid(shape, shape.hip.edge);
   if (shape.scribe) return scribedSolid(shape, shape.scribe);
-  const { width, thickness } = shape;
-  const ring = (at: Corners): Vec3[] => [
+  const { thickness } = shape;
+  const ring = (at: Corners, widths: readonly [number, number]): Vec3[] => [
     corner(shape, at[0], 0, 0),
-    corner(shape, at[1], width, 0),
-    corner(shape, at[2], width, thickness),
+    corner(shape, at[1], widths[0], 0),
+    corner(shape, at[2], widths[1], thickness),
     corner(shape, at[3], 0, thickness),
   ];
-  const vertices = [...ring(starts), ...ring(stops)];
+  const vertices = [...ring(starts, begins), ...ring(stops, ends)];
   return shape.grooves?.length ? { vertices, ...hollowed(shape, shape.grooves, corner) } : { vertices };
 }
 
@@ -141,11 +152,25 @@ function hippedSolid(shape: Shape, edge: Ticks): Solid {
 
 type Corners = readonly [number, number, number, number];
 
+/** Width of an end where thickness begins, and where it stops. A tapered edge meets a slanting end off its square. */
+function widthsAt(
+  { at, miter = 0, bevel = 0 }: End,
+  { width, thickness, taper }: Shape,
+): readonly [number, number] {
+  if (!taper) return [width, width];
+  const along = (a: number) => (taper.start + taper.per * a) / (1 - taper.per * miter);
+  return [along(at), along(at + bevel * thickness)];
+}
+
 /** Positions along the grain of an end's four corners, in the order of a solid's. */
-function cornersAlong({ at, miter = 0, bevel = 0 }: End, width: Ticks, thickness: Ticks): Corners {
-  const overWidth = miter === 0 ? 0 : miter * width;
+function cornersAlong(
+  { at, miter = 0, bevel = 0 }: End,
+  [near, far]: readonly [number, number],
+  thickness: Ticks,
+): Corners {
+  const over = (width: number) => (miter === 0 ? 0 : miter * width);
   const overThickness = bevel === 0 ? 0 : bevel * thickness;
-  return [at, at + overWidth, at + overWidth + overThickness, at + overThickness];
+  return [at, at + over(near), at + over(far) + overThickness, at + overThickness];
 }
 
 function corner({ origin, grain, across, through }: Shape, a: number, v: number, s: number): Vec3 {
@@ -156,15 +181,24 @@ function corner({ origin, grain, across, through }: Shape, a: number, v: number,
   ];
 }
 
-function cutOf(shape: Shape, starts: Corners, stops: Corners): Cut {
+/** `widths` of a tapered piece: at both corners of its first end, then of its second. */
+function cutOf(shape: Shape, starts: Corners, stops: Corners, widths: readonly number[] | undefined): Cut {
   const [first, second] = shape.ends;
   const square = isSquare(first) && isSquare(second);
   const long = square ? second.at - first.at : Math.max(...stops) - Math.min(...starts);
   const short = square ? long : Math.min(...stops) - Math.max(...starts);
   return {
     stock: shape.stock,
-    width: shape.width,
+    width: widths ? Math.ceil(Math.max(...widths) - 1e-6) : shape.width,
     thickness: shape.thickness,
+    ...(widths
+      ? {
+          taper: [
+            Math.round(Math.max(...widths.slice(0, 2))),
+            Math.round(Math.max(...widths.slice(2))),
+          ] as const,
+        }
+      : {}),
     ripped: shape.ripped,
     longPoint: wholeBelow(long),
     shortPoint: Math.max(0, wholeBelow(short)),

@@ -13,29 +13,40 @@ export function goOnBelow(
   chosen: FitChoice | undefined,
   floor: Ticks,
 ): readonly Line[] {
-  const { repeat } = infill.pattern;
   const all = [...lines];
-  const slats = lines.filter(({ kind }) => kind === 'slat').length;
-  const [above, lowest] = lines.slice(-2);
-  // As laid out: on alternate faces, those of one face are farther apart.
-  const gap = above && lowest ? above.low - lowest.high : gapOf(infill, chosen);
-  const edge = infill.pattern.edgeGap.value;
-  for (let course = slats + 1; slats > 0 && course < slats + MOST_ADDED; course++) {
-    const last = all.at(-1);
-    // Turned over, the pattern reads upward: what is below its first slat comes before it.
-    const at = infill.flip.over ? slats - course : course - 1;
-    const item = repeat[((at % repeat.length) + repeat.length) % repeat.length];
-    if (!last || !item) break;
-    const stock = item.value;
-    const changed = chosen?.kind === 'change-width' && chosen.slat === stock.name ? chosen.width : undefined;
-    const width = changed ?? stock.width.value;
-    const high = last.low - gap;
-    const low = high - width;
-    if (low - edge < floor) break;
-    const from = [item.origin, stock.origin, infill.pattern.origin];
-    all.push({ kind: 'slat', course, stock, ripped: width < stock.width.value, low, high, from });
+  const most = lines.length + MOST_ADDED;
+  while (all.length < most) {
+    const next = courseBelow(infill, all, lines, chosen);
+    if (!next || next.low - infill.pattern.edgeGap.value < floor) break;
+    all.push(next);
   }
   return all;
+}
+
+/** The course that comes below `all`, which go on from the lines as `fitted`. */
+export function courseBelow(
+  infill: InfillSpec,
+  all: readonly Line[],
+  fitted: readonly Line[],
+  chosen: FitChoice | undefined,
+): Line | undefined {
+  const { repeat } = infill.pattern;
+  const slats = fitted.filter(({ kind }) => kind === 'slat').length;
+  const course = slats + all.length - fitted.length + 1;
+  const [above, lowest] = fitted.slice(-2);
+  // As laid out: on alternate faces, those of one face are farther apart.
+  const gap = above && lowest ? above.low - lowest.high : gapOf(infill, chosen);
+  const last = all.at(-1);
+  // Turned over, the pattern reads upward: what is below its first slat comes before it.
+  const at = infill.flip.over ? slats - course : course - 1;
+  const item = repeat[((at % repeat.length) + repeat.length) % repeat.length];
+  if (!last || !item || slats === 0) return undefined;
+  const stock = item.value;
+  const changed = chosen?.kind === 'change-width' && chosen.slat === stock.name ? chosen.width : undefined;
+  const width = changed ?? stock.width.value;
+  const high = last.low - gap;
+  const from = [item.origin, stock.origin, infill.pattern.origin];
+  return { kind: 'slat', course, stock, ripped: width < stock.width.value, low: high - width, high, from };
 }
 
 /** More are a slip of the pen. */

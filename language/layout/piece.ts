@@ -19,7 +19,8 @@ export type Role =
   | 'filler'
   | 'channel'
   | 'spacer'
-  | 'cable';
+  | 'cable'
+  | 'kick';
 
 /**
  * One end of a piece: angles in degrees from a square cut. Positive where the end leans forward along
@@ -56,6 +57,8 @@ export interface Cut {
   readonly thickness: Ticks;
   /** True when it is ripped narrower than the stock it comes from. */
   readonly ripped: boolean;
+  /** Ripped with a taper: its width at the first end and at the second, of which `width` is the greater. */
+  readonly taper?: readonly [first: Ticks, second: Ticks];
   /** From tip to tip along the grain: what it takes from the board. Whole ticks, rounded down. */
   readonly longPoint: Ticks;
   /** The length that all of the section has in common; equal to the long point when both ends are square. */

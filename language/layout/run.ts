@@ -9,8 +9,10 @@ import { type Stand, standsOf } from './follow-ground.ts';
 import { planLeaves } from './gate-leaves.ts';
 import { groundProblems } from './ground-problems.ts';
 import { hashOf } from './hash.ts';
+import { reachOfIncline } from './incline.ts';
 import { type Panel, panelPieces, type Range } from './infill.ts';
 import type { Joints } from './joints.ts';
+import { kickBoard } from './kick-board.ts';
 import type { BayEdges, Course, FitResult, Leaf, Opening, RunLayout } from './layout.ts';
 import { coursesOf, thickestOf } from './lines.ts';
 import { linesTrouble } from './lines-as.ts';
@@ -116,6 +118,7 @@ function fillAll(
   const courses = new Map<number, readonly Course[]>();
   const reach = new Map<number, Range>();
   const edges = new Map<number, BayEdges>();
+  const unkicked: number[] = [];
   const openings: Opening[] = [];
   const pieces: Piece[] = [];
   const leaves: Leaf[] = [];
@@ -162,9 +165,23 @@ function fillAll(
       problems.push(...bayPieces.problems);
       for (const piece of bayPieces.pieces) slats.push(piece);
       courses.set(placed.bay.number, stand.filled.courses);
+      if (stand.low) edges.set(placed.bay.number, { bottom: stand.low });
+      const kick = kickBoard(spec, placed, stand);
+      if (kick) {
+        pieces.push(kick.piece);
+        const { from, to } = placed.bay;
+        const [low] = reachOfIncline(kick.bottom, from, to);
+        reach.set(placed.bay.number, [Math.floor(low), stand.z[1]]);
+        const above = edges.get(placed.bay.number);
+        if (above || kick.bottom.rise !== 0) edges.set(placed.bay.number, { ...above, bottom: kick.bottom });
+      } else if (spec.kick) unkicked.push(placed.bay.number);
     }
   }
   for (const piece of slats) pieces.push(piece);
+  if (spec.kick && unkicked.length > 0) {
+    const args = { bays: unkicked.join(', '), count: unkicked.length };
+    problems.push(geometryProblem('kick-no-room', spec.kick.origin, args));
+  }
   return { courses, reach, edges, leaves, pieces, openings, fits, problems };
 }
 

@@ -9,7 +9,7 @@ import { makeSloped, type Racking } from './make-racked.ts';
 import type { Piece } from './piece.ts';
 import type { PlacedBay } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
-import { reachOf, shares } from './reach.ts';
+import { reachOf, shares, undersideOf } from './reach.ts';
 
 /** Pieces with stiffeners on them, or why there are none. */
 export interface Stiffened {
@@ -66,7 +66,9 @@ export function stiffen(
     return Array.from({ length: count }, (_, index): Piece => {
       const at = room[0] + roundToStep((index + 1) * free + index * width.value, measure.step);
       const own: Range = [at, at + width.value];
-      const block: Block = upright ? { x: across, y, z: own } : { x: own, y, z: across };
+      const block: Block = upright
+        ? { x: across, y, z: own }
+        : { x: own, y, z: [Math.ceil(undersideOf(slats, own)), across[1]] };
       const about: About = {
         key: `${bay.key}/stiffener-${face}-${index + 1}`,
         label: stiffenerLabel(bayLabel(bay.number), index + 1, face),

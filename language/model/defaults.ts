@@ -23,6 +23,8 @@ export const DEFAULT_LENGTHS = {
   grooveDepth: habit(inches(5 / 8), mm(15), 'of grooves that slats end in'),
   grooveRoom: habit(inches(1 / 16), mm(1.5), 'wider than the slat a groove is'),
   bottom: habit(inches(2), mm(50), 'above ground, so that the slats stay dry'),
+  kick: habit(inches(1 / 2), mm(12), 'under a kick board, so that it can be set without digging'),
+  taper: habit(inches(2), mm(50), 'at the narrow end of a tapered course'),
   ground: habit(0, 0, 'at the datum'),
   tops: habit(0, 0, 'posts end level with the highest slat'),
   hingeGap: habit(inches(1 / 4), mm(6), 'beside the hinges of a gate'),

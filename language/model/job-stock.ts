@@ -99,6 +99,16 @@ export interface StiffenerSpec {
   readonly origin: Origin;
 }
 
+/** A board in the space under the slats of each bay, between its posts. */
+export interface KickSpec {
+  readonly stock: Sourced<FlatStock>;
+  /** Above the ground, wherever that is highest within the bay. */
+  readonly clearance: Sourced<Ticks>;
+  /** Ripped so that its bottom edge follows the ground; else parallel to what is above it. */
+  readonly follows: boolean;
+  readonly origin: Origin;
+}
+
 /** Four mitered pieces round each post. */
 export interface CollarSpec {
   readonly stock: Sourced<FlatStock>;

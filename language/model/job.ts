@@ -10,7 +10,15 @@ import type { Band, Origin, Problem, Sourced } from './job-origin.ts';
 import type { HandStock, Quote } from './job-quote.ts';
 import type { DigTicket, Paperwork, PropertyLine, SightTriangle, Site } from './job-site.ts';
 import type { DeckSpec, GroundLevel, HoleSpec, NoHole, Placement, PostSpacing, Slope } from './job-stand.ts';
-import type { CapStock, CollarSpec, FlatStock, PostStock, StiffenerSpec, Stock } from './job-stock.ts';
+import type {
+  CapStock,
+  CollarSpec,
+  FlatStock,
+  KickSpec,
+  PostStock,
+  StiffenerSpec,
+  Stock,
+} from './job-stock.ts';
 import type { FillerSpec, WallsSpec } from './job-walls.ts';
 
 export type * from './job-decisions.ts';
@@ -58,6 +66,12 @@ export interface RunSpec {
   readonly across?: Sourced<number>;
   /** How the screen follows ground that is not level; to one level top when left out. */
   readonly slope?: Sourced<Slope>;
+  /**
+   * One more course below in each bay, ripped so that it follows the ground; no narrower than this at either end,
+   * or it is left out.
+   */
+  readonly lastFollows?: Sourced<Ticks>;
+  readonly kick?: KickSpec;
   /** Carries upright slats, at top and bottom of each bay. */
   readonly rail?: Sourced<FlatStock>;
   readonly stiffeners?: StiffenerSpec;

@@ -59,6 +59,8 @@ const WORDS: Readonly<Record<string, string>> = {
   BeginsAtWall: 'begins at wall',
   EndsAtWall: 'ends at wall',
   ScribedFiller: 'scribed filler',
+  LastCourse: 'last course',
+  KickBoard: 'kick board',
   OnDeck: 'on',
   SurfaceStatement: 'surface',
   BoardsStatement: 'boards',

@@ -21,6 +21,7 @@ import { readPlacement } from './read-placement.ts';
 import { readGuards } from './read-rules.ts';
 import { readGroundKind } from './read-site.ts';
 import { bayEstimate, hasSaneBays, readSpacing } from './read-spacing.ts';
+import { readUnderSlats } from './read-under-slats.ts';
 import { readWalls } from './read-walls.ts';
 import { assumed, assumedLength, originOf, type Reader, tell } from './reader.ts';
 import { hasSaneSlats } from './sane-slats.ts';
@@ -133,6 +134,7 @@ function readOwn(
     infill,
     ...readDressing(reader, pick, infill),
     ...readJoints(reader, pick, infill, site.trim),
+    ...readUnderSlats(reader, node, pick, infill),
     ...readPlacement(reader, node, pick),
     ...walls,
     ...readLinesAs(reader, pick),

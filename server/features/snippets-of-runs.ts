@@ -129,6 +129,16 @@ export const RUNS_SNIPPETS: StatementSnippets = {
     one('slope in steps', 'slope in steps', 'bays step down by whole pitches'),
     one('slope racked', 'slope racked', 'rails slope with the ground, upright slats plumb on them'),
   ],
+  LastCourse: [
+    one('last course follows ground', 'last course follows ground', 'one more below, ripped with a taper'),
+  ],
+  KickBoard: [
+    one(
+      'kick board',
+      'kick board [board], [1/2"~12 mm] above ground, follows ground',
+      'closes the space under the slats',
+    ),
+  ],
   NoHole: [
     one(
       'utility',

@@ -54,7 +54,9 @@ const solidities = new WeakMap<RunLayout, number>();
 
 function workOutSolidity(run: RunLayout): number {
   const openings = run.openings.filter(({ gate }) => gate === undefined);
-  const slats = run.pieces.filter(({ role, gate }) => role === 'slat' && gate === undefined);
+  const slats = run.pieces.filter(
+    ({ role, gate }) => (role === 'slat' || role === 'kick') && gate === undefined,
+  );
   const gates = run.leaves.reduce((sum, leaf) => sum + leaf.spec.opening.value, 0);
   const face = run.spec.length.value - gates;
   const clear = run.bays.reduce((sum, bay) => (bay.gate === undefined ? sum + bay.clear : sum), 0);
