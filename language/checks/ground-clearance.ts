@@ -72,7 +72,9 @@ function worst(run: RunLayout, judge: Judge): (Judged & { readonly bay: Bay }) |
     const edge = bottomEdge(run, bay.number);
     if (!edge) continue;
     const judged = judge(aboveGround(run, bay, edge), bay);
-    if (judged.over > 0 && (!found || judged.over > found.over)) found = { ...judged, bay };
+    // Less than half a mark of the tape is not seen, and would be told as the limit itself.
+    const seen = judged.over >= run.spec.measure.step / 2;
+    if (seen && (!found || judged.over > found.over)) found = { ...judged, bay };
   }
   return found;
 }
