@@ -66,6 +66,9 @@ export function longestStock(run: RunLayout): ReadonlyMap<Stock, Ticks> {
     spec.rail?.value,
     spec.stiffeners?.stock.value,
     spec.battens?.value,
+    spec.placement?.kind === 'on' && spec.placement.bridge?.kind === 'filler'
+      ? spec.placement.bridge.board.value
+      : undefined,
     spec.collars?.stock.value,
     ...spec.gates.flatMap((gate) => [
       gate.post.value,

@@ -3,7 +3,7 @@ import type { Band, Sourced } from '../model/index.ts';
 import { formatLength, inches, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
-import { bayBeside, meetingsOf } from './joints.ts';
+import { bayBeside, bridgedBySlats, meetingsOf } from './joints.ts';
 
 /** Level slats of two runs that meet and whose lines do not go on from one to the other. */
 export const cornerLinesMiss: LimitedLayoutCheck = {
@@ -11,19 +11,19 @@ export const cornerLinesMiss: LimitedLayoutCheck = {
     code: 'corner-lines-miss',
     severity: 'warning',
     stage: 'layout',
-    basis: commonPractice('slat lines go on round a corner within 1/16" (2 mm)'),
+    basis: commonPractice('slat lines go on round a corner, or over a closed offset, within 1/16" (2 mm)'),
     threshold: {
       is: 'length',
       imperial: inches(1 / 16),
       metric: mm(2),
-      says: 'how far lines may miss one another round a corner',
+      says: 'how far lines may miss one another round a corner or over an offset',
     },
     message: (a) =>
       `Slat lines of ${a.second} miss those of ${a.first} by up to ${a.miss}, first at slat ${a.course} from the top. ` +
       'Give both runs the same top and bottom from the datum, and the same pattern.',
   },
   check: (layout, job) =>
-    meetingsOf(layout).flatMap(({ first, second }): Finding[] => {
+    [...meetingsOf(layout), ...bridgedBySlats(layout)].flatMap(({ first, second }): Finding[] => {
       const [one, other] = [linesBeside(first, 'last'), linesBeside(second, 'first')];
       if (!one || !other) return [];
       const seen = thresholdOf(job, cornerLinesMiss.kind);

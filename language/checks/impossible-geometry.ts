@@ -1,4 +1,5 @@
 import type { GeometryArgs } from '../layout/index.ts';
+import { bridgeMessage } from './bridge-impossible.ts';
 import { GEOMETRY, JOB } from './define.ts';
 import { defineFamily } from './family.ts';
 
@@ -205,6 +206,7 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
       }
     },
   },
+  'bridge-impossible': { message: bridgeMessage },
   'stiffeners-no-room': {
     message: (a) =>
       `Bay ${a.bay} is ${a.clear} clear; its stiffeners and cleats need ${a.needs}. Ask for fewer, or set the posts farther apart.`,

@@ -1,13 +1,14 @@
-import { isInBay, type Layout, type RunLayout, spellName } from '../layout/index.ts';
+import { isInBay, type Layout, type RunLayout, spellAfter } from '../layout/index.ts';
 import { formatLength, inches, type Measure, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
 import { bayBeside, meetingsOf } from './joints.ts';
+import { postFinding, postsOff } from './post-faces.ts';
 
 /** What is less is not seen. */
 const SEEN = inches(1 / 16);
 
-/** Slats of two runs that go straight on and whose faces are neither flush nor clearly stepped. */
+/** Slats of two runs that go straight on, or posts of one run, whose faces are neither flush nor clearly stepped. */
 export const planeOffset: LimitedLayoutCheck = {
   kind: {
     code: 'plane-offset',
@@ -21,12 +22,18 @@ export const planeOffset: LimitedLayoutCheck = {
       says: 'offset of two faces from which on it looks like a step that is meant',
     },
     message: (a) =>
-      `The ${a.face} of ${a.second} is ${a.offset} off that of ${a.first}: neither flush nor a clear step. ` +
-      `Use slats and posts of one thickness, or set one run back by ${a.step} or more.`,
+      a.post !== undefined
+        ? `The ${a.face} of post ${a.post}, ${a.second}, is ${a.offset} off that of the other posts of ${a.first}: ` +
+          'neither flush nor a clear step. Use one as deep as they are, wider along the run where it bears more.'
+        : `The ${a.face} of ${a.second} is ${a.offset} off that of ${a.first}: neither flush nor a clear step. ` +
+          `Use slats and posts of one thickness, or set one run back by ${a.step} or more.`,
   },
-  check: (layout, job) =>
-    straightOn(layout).flatMap(({ first, second, off }): Finding[] => {
-      const limit = thresholdOf(job, planeOffset.kind);
+  check: (layout, job) => {
+    const limit = thresholdOf(job, planeOffset.kind);
+    const posts = layout.runs.flatMap((run) =>
+      postsOff(run, SEEN, limit).map((off) => postFinding(off, run, limit, job)),
+    );
+    const runs = straightOn(layout).flatMap(({ first, second, off }): Finding[] => {
       const [one, other] = [facesBeside(first, 'last'), facesBeside(second, 'first')];
       if (!one || !other) return [];
       const { value } = second.spec.infill.mounting;
@@ -48,7 +55,9 @@ export const planeOffset: LimitedLayoutCheck = {
           fixes: setBack(first, second, one[side] - other[side] + limit, job.measure.value),
         },
       ];
-    }),
+    });
+    return [...runs, ...posts];
+  },
 };
 
 interface StraightOn {
@@ -67,7 +76,9 @@ function straightOn(layout: Layout): readonly StraightOn[] {
   const byName = new Map(layout.runs.map((run) => [run.spec.name, run]));
   const stepping = layout.runs.flatMap((second): StraightOn[] => {
     const { placement } = second.spec;
-    if (placement?.kind !== 'on') return [];
+    // A panel goes over from one plane to the other: there is no step to be seen.
+    const panel = placement?.kind === 'on' && placement.bridge?.kind === 'panel';
+    if (placement?.kind !== 'on' || (panel && !second.joints.bridge?.trouble)) return [];
     const first = byName.get(placement.run);
     return first ? [{ first, second, off: placement.step?.value ?? 0 }] : [];
   });
@@ -79,13 +90,18 @@ function setBack(first: RunLayout, second: RunLayout, least: number, measure: Me
   const { placement, name } = second.spec;
   if (!placement || placement.kind === 'at' || least <= 0) return [];
   if (placement.kind === 'after' && placement.corner.origin.why === 'stated') return [];
-  const { uri, path } = placement.origin;
-  const space =
-    placement.kind === 'on' && placement.gap.origin.why === 'stated' ? placement.gap.value : undefined;
-  const on = space === undefined ? '' : `, ${spellLength(space, measure)} on`;
+  const { origin } = placement;
+  const { uri, path } = origin;
   // Up to the next mark of the tape, so that what is written is no less.
-  const back = spellLength(Math.ceil(least / measure.step) * measure.step, measure);
-  const text = `after ${spellName(first.spec.name)}${on}, steps back ${back}`;
+  const value = Math.ceil(least / measure.step) * measure.step;
+  const back = spellLength(value, measure);
+  const gap =
+    placement.kind === 'on' ? placement.gap : { value: 0, origin: { ...origin, why: 'default' as const } };
+  const bridge = placement.kind === 'on' ? placement.bridge : undefined;
+  const text = spellAfter(
+    { kind: 'on', run: first.spec.name, gap, step: { value, origin }, ...(bridge ? { bridge } : {}), origin },
+    measure,
+  );
   return [
     {
       title: `Set ${name} back by ${back}, with a post of its own`,

@@ -40,6 +40,7 @@ import { marksRounded } from './marks-rounded.ts';
 import { noPrice } from './no-price.ts';
 import { nominalSize } from './nominal-size.ts';
 import { notMeasured } from './not-measured.ts';
+import { offsetOpen } from './offset-open.ts';
 import { opennessRelief } from './openness-relief.ts';
 import { orderedEarly } from './ordered-early.ts';
 import { overlapSmall } from './overlap-small.ts';
@@ -172,6 +173,7 @@ const LAYOUT_CHECKS: readonly LayoutCheck[] = [
   gapsDiffer,
   cornerNotSquare,
   planeOffset,
+  offsetOpen,
   placeSeen,
   propertyLineCrossed,
   propertyLineNear,

@@ -12,14 +12,20 @@ const REWRITTEN = new Set([
   'split-upright',
 ]);
 
+/** Problems told at a part of a statement that is written anew as a whole: the path of the statement. */
+const REWRITES_ALL: ReadonlyMap<string, (path: string) => string> = new Map([
+  ['bridge-impossible', (path: string) => path.replace(/\.bridge$/, '')],
+]);
+
 /** Ways out of a problem of the text or of what it asks for: what to write in its place. */
 export function fixesOf({ code, origin, args }: Problem): readonly Fix[] {
   if (code === 'measured-elsewhere') return renumbered({ origin, args });
   // What is not stated stands nowhere to be rewritten.
   if (origin.why === 'default') return [];
+  const path = REWRITES_ALL.get(code)?.(origin.path) ?? origin.path;
   return spellings(code, args).map((text, at) => ({
     title: `Write ${text}`,
-    changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text }],
+    changes: [{ uri: origin.uri, path, place: 'replace', text }],
     preferred: at === 0 && (args.hint ?? args.suggestion) === text,
   }));
 }
@@ -30,6 +36,7 @@ function spellings(code: string, args: Problem['args']): readonly string[] {
     return (hints === '' ? String(args.hint ?? '') : hints).split(' | ').filter((hint) => hint !== '');
   }
   if (code === 'racked-level-slats') return ['slope level top', 'slope in steps'];
+  if (code === 'bridge-impossible') return [String(args.write ?? '')].filter((text) => text !== '');
   if (code === 'unknown-word') return [String(args.suggestion ?? '')].filter((word) => word !== '');
   return [];
 }

@@ -1,6 +1,7 @@
 import type { RunLayout } from '../layout/index.ts';
 import { levelAt } from '../model/index.ts';
 import { type Measure, TICKS_PER_MM, toMm } from '../units/index.ts';
+import { panelChain, panelName, panelSpan, pictureStart } from './bridge-marks.ts';
 import { turnedChain } from './chains.ts';
 import { clearanceMarks } from './clearance-marks.ts';
 import { compose } from './compose.ts';
@@ -98,20 +99,24 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
     labels: open.flatMap((one) => one.labels),
     bounds: [0, level, length, level] as const,
   };
-  const tops = dimensionChains(run, measure, from);
+  const tops = [...dimensionChains(run, measure, from), ...panelChain(run, measure)];
   const chains = drawChains(
     run.key,
     behind ? tops.map((one) => turnedChain(one, run.spec.length.value)) : tops,
     object,
     letter,
   );
-  const posts = chains.labels.find((label) => label.key === `${run.key}/posts/1`);
+  // Before a panel the tape is hooked where nothing else is written.
+  const hooked = panelSpan(run) === undefined ? 'posts' : 'length';
+  const posts = chains.labels.find((label) => label.key === `${run.key}/${hooked}/1`);
   // Under sloping ground the clearances of its lowest bay come first.
   const names = run.spec.deck ? earth : level + (run.spec.levels ? CLEARANCES * letter : 0);
   const marks = runMarks(run, names, foot, letter);
   const obstacles = obstacleMarks(run, surface, letter);
   const side = behind ? 'behind' : run.spec.seenFrom.value;
-  const line = run.groundLine.map(({ x, z }) => [toMm(x), -toMm(z)] as const);
+  const surfaceLine = run.groundLine.map(({ x, z }) => [toMm(x), -toMm(z)] as const);
+  const start = toMm(pictureStart(run));
+  const line = start < 0 ? [[start, surface(0)] as const, ...surfaceLine] : surfaceLine;
   const under = Math.max(marks.bounds[3], obstacles.bounds[3]) + 0.4 * letter;
   const tapers = behind ? undefined : taperTables(run, 0, length, under, measure, letter);
   const past = pastEnds(run, PAST_GROUND * letter);
@@ -145,6 +150,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
       chains,
       ...(posts ? [turned(stationZero(run.key, posts.y, letter))] : []),
       turned(marks),
+      turned(panelName(run, run.spec.deck ? earth : level)),
       turned(obstacles),
       ...(tapers ? [tapers] : []),
       titleBlock(run.key, titles, 0, length, (tapers?.bounds[3] ?? under) + letter, measure, letter),

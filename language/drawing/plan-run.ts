@@ -1,6 +1,15 @@
-import { type Bay, type Frame, type Leaf, levelFace, type Piece, type RunLayout } from '../layout/index.ts';
+import {
+  type Bay,
+  type Frame,
+  type Leaf,
+  levelFace,
+  type Piece,
+  type PostMark,
+  type RunLayout,
+} from '../layout/index.ts';
 import { faceToward } from '../model/index.ts';
-import { type Measure, toMm } from '../units/index.ts';
+import { type Measure, TICKS_PER_MM, toMm } from '../units/index.ts';
+import { offsetNotes } from './bridge-marks.ts';
 import { dimensionText } from './dimension-text.ts';
 import { notched } from './grooves.ts';
 import { BEFORE_ALL, lineGroup } from './line-group.ts';
@@ -23,15 +32,18 @@ const TICK = 0.32;
 
 const LEVEL = { kind: 'dimension', room: 0, roomFor: 'length' } as const;
 
-/** One run where it stands on the plan, with its stations and its length over posts. */
-export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: number): Part {
+/**
+ * One run where it stands on the plan, with its stations and its length over posts, these `aside` ticks farther out
+ * so as to stand in line with those of runs it goes straight on from.
+ */
+export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: number, aside = 0): Part {
   const axes = planAxes(frame);
   const projection = fromAbove(axes);
   const seen = see(shownFromAbove(run), projection).map((one) =>
     one.piece.role === 'post' || one.piece.role === 'channel' ? notched(one, projection) : one,
   );
   const dressing = planDressing(run, axes);
-  const stations = stationLine(run, axes, measure, letter);
+  const stations = stationLine(run, axes, measure, letter, aside);
   const gates = run.leaves.map((leaf) => swing(run, leaf, axes));
   const points: At[] = [
     ...seen.flatMap(({ shape }): At[] => [
@@ -56,7 +68,12 @@ export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: 
       ...gates.flatMap((gate) => gate.groups),
       ...(walls?.groups ?? []),
     ],
-    labels: [...stations.labels, ...names(run, axes, letter), ...(walls?.labels ?? [])],
+    labels: [
+      ...stations.labels,
+      ...names(run, axes, letter),
+      ...offsetNotes(run, frame, measure, letter),
+      ...(walls?.labels ?? []),
+    ],
     bounds: around(boundsAround(points), ...(walls ? [walls.bounds] : [])),
   };
 }
@@ -66,10 +83,15 @@ function shownFromAbove(run: RunLayout): readonly Piece[] {
   const infillOf = (gate: string | undefined) =>
     run.leaves.find((leaf) => leaf.gate === gate)?.spec.infill ?? run.spec.infill;
   const upright = (gate: string | undefined) => infillOf(gate).flip.upright;
+  // Of the slats between two runs the highest, whatever its course.
+  const bridge = run.pieces.find(
+    ({ role, bay, gate }) => role === 'slat' && bay === undefined && gate === undefined,
+  );
   return run.pieces.filter((piece) => {
     if (piece.role === 'post' || piece.role === 'filler') return true;
     if (piece.role === 'channel') return !upright(piece.gate);
     if (piece.role === 'stiffener' || piece.role === 'batten') return true;
+    if (piece.bay === undefined && piece.gate === undefined) return piece === bridge;
     if (piece.role === 'rail') return piece.key.endsWith('/rail-top');
     // In grooves of a leaf slats are under its rail, and within its stiles.
     if (piece.gate !== undefined && infillOf(piece.gate).mounting.value.kind === 'grooves') return false;
@@ -78,7 +100,7 @@ function shownFromAbove(run: RunLayout): readonly Piece[] {
 }
 
 /** Dimensions stand outside the sharper turn, where nothing else of the runs is; of a run alone, at its front. */
-function outward(run: RunLayout): 1 | -1 {
+export function outward(run: RunLayout): 1 | -1 {
   const { start, end } = run.joints;
   const [before, after] = [start?.turn ?? 0, end?.turn ?? 0];
   return (Math.abs(before) > Math.abs(after) ? before : after) < 0 ? 1 : -1;
@@ -86,10 +108,11 @@ function outward(run: RunLayout): 1 | -1 {
 
 type Lines = Pick<Part, 'groups' | 'labels'> & { readonly points: readonly At[] };
 
-function stationLine(run: RunLayout, axes: PlanAxes, measure: Measure, letter: number): Lines {
+function stationLine(run: RunLayout, axes: PlanAxes, measure: Measure, letter: number, aside: number): Lines {
   const out = outward(run);
   const side: At = [axes.back[0] * out, axes.back[1] * out];
-  const edge = out * Math.max(0, ...reaches(run, out));
+  const near = out * Math.max(0, ...reaches(run, out));
+  const edge = near + out * aside;
   const prefix = `${run.key}/plan`;
   const texts = run.posts.map((post) => dimensionText(post.from, measure));
   const first = FIRST * letter;
@@ -108,11 +131,12 @@ function stationLine(run: RunLayout, axes: PlanAxes, measure: Measure, letter: n
   line(on(0, first), on(length, first));
   line(on(0, second), on(length, second));
   // Going straight on, its 0 is where the first run's last post is written.
-  const goesOn = run.joints.start?.turn === 0;
+  const { start, bridge } = run.joints;
+  const goesOn = start?.turn === 0 || bridge?.inLine === true;
   const labels = run.posts.flatMap((post, index): Label[] => {
     const [x, y] = on(post.from, first + CLEAR * letter);
     tick(on(post.from, first));
-    line(on(post.from, 0.5 * letter), on(post.from, first + 0.4 * letter));
+    line(moved(axes.at(post.from, near), side, 0.5 * letter), on(post.from, first + 0.4 * letter));
     const text = texts[index] ?? '';
     if (goesOn && index === 0) return [];
     const ends = index === 0 || index === run.posts.length - 1;
@@ -124,7 +148,7 @@ function stationLine(run: RunLayout, axes: PlanAxes, measure: Measure, letter: n
         text,
         x: hundredth(x),
         y: hundredth(y),
-        priority: ends ? 21 : 22,
+        priority: ends && !(bridge && index === 0) ? 21 : 22,
       },
     ];
   });
@@ -193,6 +217,13 @@ function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[]
       priority,
     };
   };
+  // Beside a bridge that goes off on this side, not on it.
+  const { bridge, bridged } = run.joints;
+  const toward = (post: PostMark): number => {
+    if (post === run.posts.at(-1) && bridged?.way === inward) return -1.2;
+    const way = bridge && !bridge.trouble ? Math.sign(bridge.at[1]) : 0;
+    return post === run.posts[0] && way === -inward ? 1.2 : 0;
+  };
   const own = run.posts.filter(({ key }) => !run.borrowed.some((post) => post.key === key));
   return [
     note('name', middleOfWidest(run), 3.4, run.spec.name, 10),
@@ -204,7 +235,8 @@ function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[]
         return note(`gate-${gate}`, middle, 1.4, `gate ${spec.half?.of ?? gate}`, 12);
       }),
     ...own.map((post): Label => {
-      const label = note(`post-${post.number}`, (post.from + post.to) / 2, 1.4, String(post.number), 30);
+      const x = (post.from + post.to) / 2 + toward(post) * letter * TICKS_PER_MM;
+      const label = note(`post-${post.number}`, x, 1.4, String(post.number), 30);
       return { ...label, kind: 'mark', turn: 0, anchor: 'middle' };
     }),
   ];

@@ -7,6 +7,7 @@ import { around, type Part } from './part.ts';
 import { boundsOf, placeLabels } from './place-labels.ts';
 import { type At, planAxes } from './plan-axes.ts';
 import { cornerAngle, datumPoint, northArrow } from './plan-marks.ts';
+import { asidesOf, type Standing } from './plan-rows.ts';
 import { boundsAround, planRun } from './plan-run.ts';
 import { postLineMarks } from './post-line-marks.ts';
 import { propertyMarks } from './property-marks.ts';
@@ -44,11 +45,6 @@ export function planOf(
   return view;
 }
 
-interface Standing {
-  readonly run: RunLayout;
-  readonly frame: Frame;
-}
-
 /** The plan drawn last, by its first run. */
 const latest = new WeakMap<RunLayout, { key: string; standing: readonly Standing[]; view: View }>();
 
@@ -78,11 +74,11 @@ function standingRuns(runs: readonly RunLayout[]): readonly Standing[] {
 /** What each run comes to on the plan, drawn again only when it or its place changes. */
 const drawn = new WeakMap<RunLayout, { key: string; part: Part }>();
 
-function runPart({ run, frame }: Standing, measure: Measure, letter: number): Part {
-  const key = `${measure.unit} ${measure.step} ${letter} ${frame.bearing} ${frame.origin.join(' ')}`;
+function runPart({ run, frame }: Standing, measure: Measure, letter: number, aside: number): Part {
+  const key = `${measure.unit} ${measure.step} ${letter} ${aside} ${frame.bearing} ${frame.origin.join(' ')}`;
   const known = drawn.get(run);
   if (known?.key === key) return known.part;
-  const own = planRun(run, frame, measure, letter);
+  const own = planRun(run, frame, measure, letter, aside);
   const deck = run.spec.deck && deckPlan(run, run.spec.deck, frame);
   const property = propertyMarks(run, frame, letter);
   const line = postLineMarks(run, frame, measure, letter);
@@ -128,7 +124,8 @@ function drawPlan(
   letter: number,
   { key, run, title } = { key: KEY, run: '', title: 'Plan' },
 ): View {
-  const parts: Part[] = standing.map((one) => runPart(one, measure, letter));
+  const asides = asidesOf(standing);
+  const parts: Part[] = standing.map((one) => runPart(one, measure, letter, asides.get(one.run.key) ?? 0));
   const placed = (run === '' ? standing : [])
     .map(({ run: { spec } }) => spec.placement)
     .filter((one) => one?.kind === 'at');

@@ -10,6 +10,7 @@ import {
 } from '../layout/index.ts';
 import { levelAt } from '../model/index.ts';
 import { type Measure, roundToStep, TICKS_PER_MM, type Ticks, toMm } from '../units/index.ts';
+import { panelSpan, pictureStart } from './bridge-marks.ts';
 import { chain } from './chains.ts';
 import { compose } from './compose.ts';
 import { dimensionText } from './dimension-text.ts';
@@ -54,7 +55,7 @@ function drawSection(run: RunLayout, bay: Bay, measure: Measure, letter: number)
   const key = `${run.key}/%section`;
   const station = stationOf(run, bay);
   const post = run.posts.filter(({ to }) => to <= bay.from).at(-1);
-  const seen = seeFromCut([...run.borrowed, ...run.pieces], station, post?.from ?? 0);
+  const seen = seeFromCut([...run.borrowed, ...run.pieces], station, beyond(run, post?.from ?? 0));
   const surface = levelAt(run.groundLine, station);
   const level = -toMm(surface);
   const [left, top, right, foot] = boundsOf(seen, level);
@@ -114,6 +115,11 @@ function drawSection(run: RunLayout, bay: Bay, measure: Measure, letter: number)
       letter,
     ),
   ]);
+}
+
+/** To the post beyond the cut; at the first post also a return or filler behind it, which is seen past it. */
+function beyond(run: RunLayout, from: Ticks): Ticks {
+  return from === 0 && panelSpan(run) === undefined ? pictureStart(run) : from;
 }
 
 const ticks = (mm: number): Ticks => Math.round(mm * TICKS_PER_MM);

@@ -4,15 +4,19 @@ import { boxOf } from './box.ts';
 /**
  * Share of an infill that is open straight on, 0 to 1: the area of the openings over the area of openings
  * and slats together, as seen from the front; a slat right behind another hides nothing more. Posts, frames
- * and rails are left out, and with them the ends of slats that lie on them; they are closed anyway.
+ * and rails are left out, and with them the ends of slats that lie on them; they are closed anyway. So is what
+ * closes the offset from another run, which belongs to no bay.
  */
 export function seeThrough(openings: readonly Opening[], slats: readonly Piece[]): number {
   const open = openings.reduce((sum, o) => sum + (o.x1 - o.x0) * (o.z1 - o.z0), 0);
   const windows = windowsOf(openings);
-  const seen = new Map(slats.map((slat) => [outline(slat), slat])).values();
+  const own = slats.filter(({ bay, gate }) => bay !== undefined || gate !== undefined);
+  const seen = new Map(own.map((slat) => [outline(slat), slat])).values();
   const closed = [...seen].reduce((sum, slat) => {
-    const own = placesOf(slat).flatMap((place) => windows.get(place) ?? []);
-    return sum + (own.length > 0 ? own.reduce((all, one) => all + faceArea(slat, one), 0) : boxArea(slat));
+    const places = placesOf(slat).flatMap((place) => windows.get(place) ?? []);
+    return (
+      sum + (places.length > 0 ? places.reduce((all, one) => all + faceArea(slat, one), 0) : boxArea(slat))
+    );
   }, 0);
   return open + closed > 0 ? open / (open + closed) : 0;
 }

@@ -41,10 +41,11 @@ export function faceSlats(
     for (const [index, face] of faces.entries()) {
       const behind = index > 0;
       for (const panel of panelsOf(spec, stretch, boardsOf(spec, stretch, behind), face, behind)) {
-        const own = made.get(panel.bay);
+        const { bay = 0 } = panel;
+        const own = made.get(bay);
         const pieces = panelPieces(panel);
         if (own) own.push(...pieces);
-        else made.set(panel.bay, pieces);
+        else made.set(bay, pieces);
       }
     }
   for (const pieces of made.values()) pieces.sort(asRead);

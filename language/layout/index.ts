@@ -6,6 +6,7 @@
  */
 export { aboveGround, bottomEdge, reachAt, topEdge } from './bay-edges.ts';
 export { baysOf, isInBay } from './bays-of.ts';
+export { type BridgeJoint, bridgeJoint } from './bridge-joint.ts';
 export { convexParts, movedSolid } from './convex.ts';
 export { type Flat, levelFace, type SlatEnd } from './corner.ts';
 export {
@@ -31,5 +32,6 @@ export { backHalfKey, isBackHalf } from './post-pieces.ts';
 export type { GeometryArgs, GeometryCode } from './problems.ts';
 export { fitEdits, refitted, refitUpright } from './refit.ts';
 export { layOutRun } from './run.ts';
+export { spellAfter } from './spell-after.ts';
 export { contactArea, findUnsupported } from './support.ts';
 export { bendsOf, type WallPlace, wallAt, wallBetween } from './walls.ts';

@@ -63,7 +63,8 @@ export type Hold = OnFace | Between | Pocketed | Clamped;
 export interface Panel {
   readonly run: string;
   readonly gate?: string;
-  readonly bay: number;
+  /** None between two runs. */
+  readonly bay?: number;
   /** The last of the bays it reaches through, where they are several. */
   readonly until?: number;
   readonly key: string;

@@ -1,4 +1,5 @@
-import type { BrokenRun, Job, RunSpec } from '../model/index.ts';
+import type { BrokenRun, Job, Placement, RunSpec } from '../model/index.ts';
+import { bridgedEnd, bridgeJoint } from './bridge-joint.ts';
 import { hashOf } from './hash.ts';
 import { endJoint, type Joints, startJoint } from './joints.ts';
 import type { Joint, Layout, RunLayout } from './layout.ts';
@@ -60,17 +61,21 @@ export function layOutJob(job: Job, memo: LayoutMemo = createLayoutMemo()): Layo
     if (isBroken(run)) {
       if (before) latest.set(name, before);
     } else {
-      const first = run.placement?.kind === 'after' ? byName.get(run.placement.run) : undefined;
+      const first = leansOn(run) ? byName.get(run.placement.run) : undefined;
       if (first) layOut(first);
       const neighbor = first && (good.get(first.name) ?? memo.good.get(first.name));
       const next = followers.get(name);
       const start = neighbor && startJoint(neighbor, run);
+      const bridge = neighbor && bridgeJoint(neighbor, run);
       const end = next && endJoint(run, next);
+      const bridged = next && bridgedEnd(next);
       const lines = run.linesAs && linesOf(run, run.linesAs.value);
       const joints: Joints = {
         ...(start ? { start } : {}),
         ...(end ? { end } : {}),
         ...(lines ? { lines } : {}),
+        ...(bridge ? { bridge } : {}),
+        ...(bridged ? { bridged } : {}),
       };
       const layout = remembered(memo, run, joints, before);
       laid.set(run, layout);
@@ -85,6 +90,12 @@ export function layOutJob(job: Job, memo: LayoutMemo = createLayoutMemo()): Layo
   memo.good = good;
   const runs = entries.flatMap(({ run }) => (isBroken(run) ? [] : (laid.get(run) ?? [])));
   return { runs, joints: jointsOf(runs), places: placesOf(runs) };
+}
+
+/** Whether it shares a post with the run before it, or closes the offset from it. */
+function leansOn(run: RunSpec): run is RunSpec & { readonly placement: Exclude<Placement, { kind: 'at' }> } {
+  const { placement } = run;
+  return placement?.kind === 'after' || (placement?.kind === 'on' && placement.bridge !== undefined);
 }
 
 interface Entry {
@@ -106,7 +117,7 @@ function named({ runs }: Job): readonly Entry[] {
 function followersOf(entries: readonly Entry[]): ReadonlyMap<string, RunSpec> {
   return new Map(
     entries.flatMap(({ run }): [string, RunSpec][] =>
-      !isBroken(run) && run.placement?.kind === 'after' ? [[run.placement.run, run]] : [],
+      !isBroken(run) && leansOn(run) ? [[run.placement.run, run]] : [],
     ),
   );
 }
@@ -124,7 +135,7 @@ function jointsOf(runs: readonly RunLayout[]): readonly Joint[] {
 function remembered(memo: RunMemo, spec: RunSpec, joints: Joints, before: Remembered | undefined): RunLayout {
   if (before && isSame(before.spec, spec) && isSame(before.layout.joints, joints)) return before.layout;
   memo.laidOut++;
-  const alone = !joints.start && !joints.end && !joints.lines;
+  const alone = Object.keys(joints).length === 0;
   return layOutRun(spec, alone ? hashOf(spec) : hashOf([spec, joints]), joints);
 }
 

@@ -8,6 +8,7 @@ import {
 } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import { facePlane } from './bay-panel.ts';
+import type { BridgedEnd, BridgeJoint } from './bridge-joint.ts';
 import {
   axesOf,
   type Corner,
@@ -32,6 +33,10 @@ export interface Joints {
   readonly end?: EndJoint;
   /** The slat lines of the run it goes on with. */
   readonly lines?: GivenLines;
+  /** The run before it, the offset from which it closes. */
+  readonly bridge?: BridgeJoint;
+  /** How the run after it closes the offset from this one. */
+  readonly bridged?: BridgedEnd;
 }
 
 export interface StartJoint {
@@ -164,7 +169,7 @@ function halfDepth(spec: RunSpec): Ticks {
 }
 
 /** The last post of a run that is laid out. */
-function sharedPost({ posts, pieces, spec }: RunLayout): SharedPost | undefined {
+export function sharedPost({ posts, pieces, spec }: RunLayout): SharedPost | undefined {
   const mark = posts.at(-1);
   const piece = mark && pieces.find(({ key }) => key === mark.key);
   if (!piece) return undefined;

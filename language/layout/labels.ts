@@ -17,6 +17,9 @@ import { twoDigits } from './names.ts';
 //   B2-UL    channel at the left (UR at the right, UT and UB at top and bottom)
 //   B2-X3L   third spacer from the top at the left
 //   P3-B     back half of a split post
+//   R-07     seventh slat of the return that closes an offset (R-CLF and so on: its cleats; left is at the run before)
+//   T-07     the same of a panel from one plane to the other
+//   F-1      first board of a filler there
 //   G1-..    the same for the leaf of the first gate from station 0, and
 //   G1L-..   for the left leaf of a pair (G1R for the right one), and
 //   G1-SH    stile at the hinges (SL at the latch)
@@ -57,6 +60,11 @@ export function postLabel(number: number): string {
 
 export function bayLabel(number: number): string {
   return `B${number}`;
+}
+
+/** Of what closes an offset. */
+export function bridgeLabel(kind: 'return' | 'filler' | 'panel'): string {
+  return { return: 'R', filler: 'F', panel: 'T' }[kind];
 }
 
 /** `side` of one leaf of a pair. */

@@ -98,3 +98,8 @@ export function coursesOf(lines: readonly Line[], upright: boolean): readonly Co
 export function thickestOf(lines: readonly Line[]): Ticks {
   return lines.reduce((most, { stock }) => Math.max(most, stock.thickness.value), 0);
 }
+
+/** From the lowest edge of them to the highest. */
+export function lineSpan(lines: readonly Line[]): readonly [low: Ticks, high: Ticks] {
+  return [Math.min(...lines.map(({ low }) => low)), Math.max(...lines.map(({ high }) => high))];
+}

@@ -33,6 +33,11 @@ export interface Shape {
   readonly scribe?: readonly { readonly at: number; readonly width: number }[];
   /** Ripped with a taper: its width where the grain begins, and what it grows for one tick along; not `width` then. */
   readonly taper?: { readonly start: number; readonly per: number };
+  /**
+   * Of a piece ripped at an angle along the edge where width begins: how far that edge moves in for one tick of
+   * thickness; out, where negative. `width` is that of the wider face.
+   */
+  readonly edge?: number;
   /** Square-ended, with a slope on all four sides up to a ridge or a point; `edge` thick at the rim. */
   readonly hip?: { readonly edge: Ticks };
   /** Cut out of it; where the stock comes with them, as channels do, they are no cut. */
@@ -104,12 +109,13 @@ function solidOf(
 ): Solid {
   if (shape.hip) return hippedSolid(shape, shape.hip.edge);
   if (shape.scribe) return scribedSolid(shape, shape.scribe);
-  const { thickness } = shape;
+  const { thickness, edge = 0 } = shape;
+  const [near, far] = [Math.max(0, 0 - edge * thickness), Math.max(0, edge * thickness)];
   const ring = (at: Corners, widths: readonly [number, number]): Vec3[] => [
-    corner(shape, at[0], 0, 0),
+    corner(shape, at[0], near, 0),
     corner(shape, at[1], widths[0], 0),
     corner(shape, at[2], widths[1], thickness),
-    corner(shape, at[3], 0, thickness),
+    corner(shape, at[3], far, thickness),
   ];
   const vertices = [...ring(starts, begins), ...ring(stops, ends)];
   return shape.grooves?.length ? { vertices, ...hollowed(shape, shape.grooves, corner) } : { vertices };
@@ -134,6 +140,17 @@ function scribedSolid(shape: Shape, scribe: NonNullable<Shape['scribe']>): Solid
   );
   const parts = rings.slice(1).map((ring, i) => ({ vertices: [...(rings[i] ?? []), ...ring] }));
   return parts.length > 1 ? { vertices: rings.flat(), parts } : { vertices: rings.flat() };
+}
+
+/**
+ * The piece made in axes of its own, level ones turned by a quarter: `at` is where they begin in the run's frame, and
+ * their first axis goes toward the run's back, or toward its front where `way` is -1. This changes no cut.
+ */
+export function turned(piece: Piece, at: readonly [x: number, y: number], way: 1 | -1): Piece {
+  const vertices = piece.solid.vertices.map(
+    ([x, y, z]): Vec3 => (way === 1 ? [at[0] - y, at[1] + x, z] : [at[0] + y, at[1] - x, z]),
+  );
+  return { ...piece, solid: { vertices } };
 }
 
 /** Alike slopes on all sides meet over the middle of the shorter. */
@@ -210,6 +227,7 @@ function cutOf(shape: Shape, starts: Corners, stops: Corners, widths: readonly n
           })),
         }
       : {}),
+    ...(shape.edge ? { edge: degrees(Math.atan(Math.abs(shape.edge))) } : {}),
     ...(shape.hip ? { hip: { edge: shape.hip.edge, slope: slopeOf(shape, shape.hip.edge) } } : {}),
     ...(shape.grooves?.length && !shape.comesGrooved ? { grooves: shape.grooves } : {}),
     ends: square ? SQUARE_ENDS : [anglesOf(first), anglesOf(second)],

@@ -2,7 +2,7 @@ import type { GateSpec } from '../model/index.ts';
 
 // Keys are paths of names, so that nothing above a piece in the text can change what it is called.
 
-const LIKE_A_NUMBERED_PART = /^(?:gate-)*[pb]\d+$/;
+const LIKE_A_PART = /^(?:gate-)*(?:[pb]\d+|return|filler|panel)$/;
 
 /** A name as one step of a key. */
 function step(name: string): string {
@@ -23,10 +23,15 @@ export function bayKey(run: string, number: number): string {
   return `${runKey(run)}/b${number}`;
 }
 
-/** Of a gate's leaf, or of one leaf of a pair. A gate that is called like a post or a bay is told apart from it. */
+/** Of what closes the offset from the run it comes after. */
+export function bridgeKey(run: string, kind: 'return' | 'filler' | 'panel'): string {
+  return `${runKey(run)}/${kind}`;
+}
+
+/** Of a gate's leaf, or of one leaf of a pair. A gate that is called like a post, a bay or a bridge is told apart from it. */
 export function gateKey(run: string, { name, half }: Pick<GateSpec, 'name' | 'half'>): string {
   const gate = half?.of ?? name;
-  const own = LIKE_A_NUMBERED_PART.test(gate) ? `gate-${gate}` : step(gate);
+  const own = LIKE_A_PART.test(gate) ? `gate-${gate}` : step(gate);
   return `${runKey(run)}/${own}${half ? `/${half.side}` : ''}`;
 }
 

@@ -66,6 +66,8 @@ export interface Cut {
   readonly ends: readonly [EndCut, EndCut];
   /** Of a board scribed to a wall: its width at distances from its first end, ascending; straight between them. */
   readonly scribe?: readonly ScribePoint[];
+  /** Of a piece with one edge ripped at an angle, which makes its other face narrower: degrees from square. */
+  readonly edge?: number;
   /** Of a hipped cap: thickness left at the rim, and degrees that its four slopes rise. */
   readonly hip?: { readonly edge: Ticks; readonly slope: number };
   /** Of stock that comes plain: what is cut out of it. */

@@ -32,7 +32,7 @@ export function placesOf(runs: readonly RunLayout[]): ReadonlyMap<string, Frame>
       if (!place) return true;
       const { placement } = run.spec;
       const { start } = run.joints;
-      if (placement?.kind === 'on') places.set(run.key, placeAfter(place, apart(first, placement), 0));
+      if (placement?.kind === 'on') places.set(run.key, placeAfter(place, apart(first, run, placement), 0));
       else if (start) places.set(run.key, placeAfter(place, start.corner.at, start.turn));
       return false;
     });
@@ -48,8 +48,12 @@ function followedBy({ spec: { placement }, joints: { start } }: RunLayout): stri
 }
 
 /** Where a run with a post of its own begins, in the frame of the one it goes on from. */
-function apart({ spec }: RunLayout, { gap, step }: Extract<Placement, { kind: 'on' }>): Flat {
-  return [spec.length.value + gap.value, step?.value ?? 0];
+function apart(
+  { spec }: RunLayout,
+  { joints: { bridge } }: RunLayout,
+  { gap, step }: Extract<Placement, { kind: 'on' }>,
+): Flat {
+  return bridge?.at ?? [spec.length.value + gap.value, step?.value ?? 0];
 }
 
 function placeAfter(first: Frame, at: Flat, turn: number): Frame {

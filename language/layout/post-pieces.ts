@@ -212,8 +212,15 @@ function leaningPost(
   });
 }
 
-/** The post at station 0 that another run makes, as it stands in this one's frame. */
-export function borrowedPost(spec: RunSpec, { post, corner, turn }: StartJoint): Piece {
+/** The post at or before station 0 that another run makes, as it stands in this one's frame. */
+export function borrowedPost(
+  spec: RunSpec,
+  {
+    post,
+    corner,
+    turn,
+  }: Pick<StartJoint, 'post' | 'turn'> & { readonly corner: Pick<StartJoint['corner'], 'at'> },
+): Piece {
   const { along, back } = axesOf(-turn);
   const dx = post.x[0] - corner.at[0];
   const dy = post.y[0] - corner.at[1];

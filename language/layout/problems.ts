@@ -86,6 +86,32 @@ export interface GeometryArgs {
     corner: string;
     why: 'inside' | 'mixed' | 'straight' | 'cut' | 'sharp' | 'grooves' | 'split';
   };
+  /**
+   * The offset between two runs is not closed as asked; `needs` and `room` are lengths, empty where none is told, `write`
+   * what would do in its place, empty where nothing is known. `board` is that of a filler.
+   */
+  'bridge-impossible': {
+    first: string;
+    second: string;
+    by: 'return' | 'filler' | 'panel';
+    board: string;
+    why:
+      | 'upright'
+      | 'turns'
+      | 'thickness'
+      | 'closed'
+      | 'space'
+      | 'wide'
+      | 'no-space'
+      | 'cleats'
+      | 'narrow'
+      | 'sharp'
+      | 'depth'
+      | 'heights';
+    needs: string;
+    room: string;
+    write: string;
+  };
   /** Slat lines of `other` cannot be gone on with in `run`. */
   'lines-elsewhere': {
     run: string;

@@ -1,6 +1,7 @@
 import { groundLine, type Problem, type RunSpec } from '../model/index.ts';
 import { coverPosts } from './battens.ts';
 import { bayProblems, liesOnPosts, planBay } from './bay-panel.ts';
+import { closeOffset } from './bridge.ts';
 import { dressPosts } from './dress-posts.ts';
 import { faceSlats } from './face-slats.ts';
 import { fillBays, type Infills } from './fill-bays.ts';
@@ -66,6 +67,7 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
   const walls = wallsOf(given);
   const fillers = fillersOf(spec, walls, placed.posts, placed.bays, content);
   const covers = coverPosts(spec, placed.posts, content.pieces);
+  const bridged = closeOffset(spec, joints, placed, stands, { ...content, groundLine: groundLine(spec) });
   return {
     ...bare(spec, hash, joints),
     ...planOf(given, joints),
@@ -89,9 +91,17 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
       ...content.problems,
       ...dressing.problems,
       ...covers.problems,
+      ...bridged.problems,
     ],
-    pieces: [...upright, ...dressing.pieces, ...fillers, ...content.pieces, ...covers.pieces],
-    borrowed: joints.start ? [borrowedPost(spec, joints.start)] : [],
+    pieces: [
+      ...upright,
+      ...dressing.pieces,
+      ...fillers,
+      ...content.pieces,
+      ...covers.pieces,
+      ...bridged.pieces,
+    ],
+    borrowed: joints.start ? [borrowedPost(spec, joints.start)] : bridged.borrowed,
   };
 }
 

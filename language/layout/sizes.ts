@@ -48,6 +48,8 @@ export function sizeProblems(spec: RunSpec): readonly Problem[] {
     flat(spec.stiffeners.stock.value);
     if (spec.stiffeners.apart) sized('space between stiffeners', spec.stiffeners.apart);
   }
+  if (spec.placement?.kind === 'on' && spec.placement.bridge?.kind === 'filler')
+    flat(spec.placement.bridge.board.value);
   if (spec.battens) flat(spec.battens.value);
   if (spec.collars) flat(spec.collars.stock.value);
   if (spec.caps) {

@@ -1,6 +1,7 @@
 // Where a run stands: posts, ground, decks, neighbors, what is in its way.
 import type { Ticks } from '../units/index.ts';
 import type { Origin, Sourced } from './job-origin.ts';
+import type { FlatStock } from './job-stock.ts';
 
 export type PostSpacing =
   | { readonly kind: 'at-most'; readonly limit: Ticks; readonly measured: 'clear' | 'on-center' }
@@ -8,6 +9,14 @@ export type PostSpacing =
   | { readonly kind: 'posts'; readonly count: number }
   /** Faces nearest station 0 of the posts; the end posts are there whether listed or not. */
   | { readonly kind: 'stations'; readonly stations: readonly Sourced<Ticks>[] };
+
+/**
+ * What closes the offset between two runs that stand in planes apart: a short leg of slats square to both, boards
+ * that stand between them, or a bay at an angle from one plane to the other.
+ */
+export type Bridge =
+  | { readonly kind: 'return' | 'panel'; readonly origin: Origin }
+  | { readonly kind: 'filler'; readonly board: Sourced<FlatStock>; readonly origin: Origin };
 
 /** How two runs meet: at a post that slats die into; this run's slats past the first's, against them, or mitered with them. */
 export type CornerKind = 'post' | 'lap' | 'butt' | 'miter';
@@ -32,6 +41,8 @@ export type Placement =
       readonly gap: Sourced<Ticks>;
       /** Of the middle line of its posts from that of the first run's, positive toward the back. */
       readonly step?: Sourced<Ticks>;
+      /** Left open where nothing is stated. */
+      readonly bridge?: Bridge;
       readonly origin: Origin;
     }
   | {

@@ -48,7 +48,9 @@ function wayBack(run: Run, from: string, runs: ReadonlyMap<string, Run>): readon
     const next = runs.get(last);
     if (!next || 'broken' in next || seen.has(last)) continue;
     seen.add(last);
-    if (next.placement?.kind === 'after') open.push([...way, next.placement.run]);
+    const { placement } = next;
+    if (placement?.kind === 'after' || (placement?.kind === 'on' && placement.bridge))
+      open.push([...way, placement.run]);
     if (next.linesAs) open.push([...way, next.linesAs.value]);
   }
   return undefined;

@@ -1,9 +1,10 @@
 import type * as ast from '../grammar/index.ts';
 import { angleOfSides, formatDegrees, formatLength } from '../units/index.ts';
-import type { CornerKind, Placement, RunSpec, Sourced } from './job.ts';
+import type { Bridge, CornerKind, Placement, RunSpec, Sourced } from './job.ts';
 import type { Picked } from './pick-statements.ts';
 import { readLength } from './read-length.ts';
 import { assumed, follow, originOf, type Reader, tell } from './reader.ts';
+import { useFlat } from './use-stock.ts';
 
 /** Sharper than this, posts and slats of two runs would stand in one another. */
 export const SHARPEST_CORNER = 30;
@@ -94,7 +95,17 @@ function readApart(
   const step = readLength(reader, value, { what: 'step' });
   if (!step) return undefined;
   const off = toward === 'forward' ? { ...step, value: -step.value } : step;
-  return { kind: 'on', run, gap, step: off, origin };
+  const bridge = readBridge(reader, statement.bridge);
+  return { kind: 'on', run, gap, step: off, ...(bridge ? { bridge } : {}), origin };
+}
+
+/** A filler whose board cannot be read is told and left out. */
+function readBridge(reader: Reader, node: ast.Bridge | undefined): Bridge | undefined {
+  if (!node?.kind) return undefined;
+  const origin = originOf(reader, node);
+  if (node.kind !== 'filler') return { kind: node.kind, origin };
+  const board = useFlat(reader, node.board, { node, property: 'board', place: 'filler' });
+  return board && { kind: 'filler', board, origin };
 }
 
 /** The angle of a triangle along both runs and across, as a tape measures it. */

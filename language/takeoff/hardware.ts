@@ -60,12 +60,15 @@ export function hardwareOf(layout: Layout, job: Job): readonly Item[] {
 function screws(runs: readonly RunLayout[], job: Job, metric: boolean): readonly Item[] {
   const byLength = new Map<Ticks, number>();
   const fillers = runs.some(({ pieces }) => pieces.some(({ role }) => role === 'filler'));
+  const add = ({ cut }: Piece, count: number) => {
+    const length = job.screws?.value ?? screwLength(cut.thickness, metric);
+    byLength.set(length, (byLength.get(length) ?? 0) + count);
+  };
   for (const run of runs) {
     const byKey = new Map([...run.pieces, ...run.borrowed].map((piece) => [piece.key, piece]));
     for (const slat of run.pieces) {
       if (slat.role === 'filler') {
-        const length = job.screws?.value ?? screwLength(slat.cut.thickness, metric);
-        byLength.set(length, (byLength.get(length) ?? 0) + fillerScrews(slat, metric));
+        add(slat, fillerScrews(slat, metric) * slat.supports.length);
       }
       if (slat.role !== 'slat' && slat.role !== 'trim') continue;
       const each = slat.cut.width <= (metric ? ONE_SCREW.metric : ONE_SCREW.imperial) ? 1 : 2;
@@ -74,8 +77,7 @@ function screws(runs: readonly RunLayout[], job: Job, metric: boolean): readonly
       const cleats = holders.filter(({ role }) => role === 'cleat').length;
       const others = holders.length - cleats;
       const crossings = others + Math.ceil(cleats / 2);
-      const length = job.screws?.value ?? screwLength(slat.cut.thickness, metric);
-      byLength.set(length, (byLength.get(length) ?? 0) + crossings * each);
+      add(slat, crossings * each);
     }
   }
   return [...byLength]
@@ -86,7 +88,7 @@ function screws(runs: readonly RunLayout[], job: Job, metric: boolean): readonly
       net,
       count: Math.ceil(net * (1 + MORE_SCREWS)),
       unit: '',
-      rule: `one a crossing for slats up to 2" (50 mm), two for wider${fillers ? ', every 18" (450 mm) at a slant through a filler' : ''}, and a tenth more; as long as stated, else as three thicknesses of the slat`,
+      rule: `one a crossing for slats up to 2" (50 mm), two for wider${fillers ? ', every 18" (450 mm) through a filler on each of its posts' : ''}, and a tenth more; as long as stated, else as three thicknesses of the slat`,
     }));
 }
 

@@ -22,6 +22,7 @@ import {
   parseLength,
   type Ticks,
 } from '../../language/units/index.ts';
+import { bridgeLines } from './hover-bridge.ts';
 
 // What things amount to, as lines of text. Markdown is made of them at the edge (see hover.ts).
 
@@ -137,12 +138,13 @@ function postsLine({ spec: { deck }, embed }: RunLayout, measure: Measure): stri
 }
 
 /** How it leaves the run it comes after, and what the saw is set to. */
-function cornerLines({ spec, joints, borrowed }: RunLayout): string[] {
+function cornerLines(run: RunLayout): string[] {
+  const { spec, joints, borrowed } = run;
   const { placement } = spec;
   if (placement?.kind === 'on' && placement.step) {
     const { value: step } = placement.step;
     const off = `${formatLength(Math.abs(step), spec.measure)} ${step > 0 ? 'back' : 'forward'}`;
-    return [`goes straight on from ${placement.run}, ${off}, with a post of its own`];
+    return [`goes straight on from ${placement.run}, ${off}, with a post of its own`, ...bridgeLines(run)];
   }
   if (placement?.kind !== 'after' || !joints.start) return [];
   const { value: turn } = placement.turn;

@@ -165,6 +165,16 @@ export const RUNS_SNIPPETS: StatementSnippets = {
       'after [], steps [back|forward] [6"~150 mm]',
       'straight on in a plane of its own, from a post of its own',
     ),
+    one(
+      'after, closed by',
+      'after [], steps [back|forward] [6"~150 mm], closed by [return|filler board]',
+      'and what closes the offset: slats square to both runs, or a board',
+    ),
+    one(
+      'after, closed by panel',
+      `after [], [4'~1.2 m] on, steps [back|forward] [6"~150 mm], closed by panel`,
+      'a bay at an angle from one plane to the other',
+    ),
     one('after, turns', 'after [], turns [left|right], inside angle [90]°', 'from the end of another run'),
     one(
       'after, measured corner',

@@ -24,9 +24,10 @@ it.each(allJobs)('$name: what is put above the runs lays out none', async ({ pat
   expect(await laidOutBy(path, text, above('pattern spare { repeat nothing-yet; gap 1/4" }'))).toBe(0);
 });
 
-/** Runs that go on with its slat lines are laid out with it. */
+/** Runs that go on with its slat lines, or close the offset from it over the height of its slats, are laid out with it. */
 function followers(text: string, name: string): number {
-  return text.split(`lines as ${name}\n`).length - 1;
+  const closing = text.match(new RegExp(`after ${name}, .*closed by`, 'g'))?.length ?? 0;
+  return text.split(`lines as ${name}\n`).length - 1 + closing;
 }
 
 it.each(allJobs)('$name: an edit of one run lays out that run only', async ({ path, text }) => {

@@ -11,6 +11,8 @@ function partName(part: string): string {
   if (letter !== undefined)
     return `${behind ? 'back ' : ''}${{ b: 'bay', p: 'post', c: 'slat' }[letter]} ${number}`;
   if (part === 'back-trim') return 'back trim';
+  const board = /^board-(\d+)$/.exec(part)?.[1];
+  if (board !== undefined) return `board ${board}`;
   if (part === 'back') return 'back half';
   const [, end, count] = /^spacer-([a-z]+)-0*(\d+)$/.exec(part) ?? [];
   if (end !== undefined) return `${end} spacer ${count}`;

@@ -38,7 +38,7 @@ function workOutLoads(run: RunLayout, job: Job): readonly PostLoad[] {
   return run.posts.map((mark) => {
     const beside = run.bays.filter((bay) => bay.to === mark.from || bay.from === mark.to);
     const stock = stockOf(run, mark);
-    const half = beside.reduce((sum, bay) => sum + bay.clear / 2, 0);
+    const half = beside.reduce((sum, bay) => sum + bay.clear / 2, 0) + panelBeside(run, mark) / 2;
     const tributary = Math.round(half + (mark.to - mark.from)) + fillerBeside(run, mark);
     // Of a bay that slopes, where it meets the post.
     const reaches = beside.map(({ number, to }): readonly [Ticks, Ticks] => {
@@ -69,8 +69,19 @@ function workOutLoads(run: RunLayout, job: Job): readonly PostLoad[] {
 }
 
 /** A filler between the post and a wall hangs on the post alone. */
-const fillerBeside = ({ pieces }: RunLayout, { key }: PostMark): Ticks =>
-  pieces.find(({ role, supports }) => role === 'filler' && supports.includes(key))?.cut.width ?? 0;
+const fillerBeside = (run: RunLayout, { key }: PostMark): Ticks =>
+  run.pieces.find(
+    ({ role, supports, key: own }) =>
+      role === 'filler' && supports.includes(key) && !own.startsWith(`${run.key}/filler/`),
+  )?.cut.width ?? 0;
+
+/** Along the run, of a panel from one plane to another that begins or ends at the post. */
+function panelBeside({ posts, spec: { placement }, joints }: RunLayout, mark: PostMark): Ticks {
+  const { bridge, bridged } = joints;
+  const after = mark === posts.at(-1) ? (bridged?.space ?? 0) : 0;
+  const panel = placement?.kind === 'on' && placement.bridge?.kind === 'panel' && bridge && !bridge.trouble;
+  return after + (panel && mark === posts[0] ? placement.gap.value : 0);
+}
 
 /** The ground a post stands in at a station: under a deck, that below it. */
 export function footingLevel({ spec: { deck }, groundLine }: RunLayout, station: Ticks): number {
@@ -147,7 +158,7 @@ function bendingOf(run: RunLayout, load: PostLoad): PostBending {
       formula: 'fb = P h / S',
       inputs: [
         input('wind', 'p', amount(wind.pressure, 'psf'), wind.working.title),
-        input('face it carries, along', 'B', inchesOf(load.tributary), 'half of each bay beside it'),
+        input('face it carries, along', 'B', inchesOf(load.tributary), 'half of each bay or panel beside it'),
         input('face it carries, up', 's', inchesOf(load.faceHeight), 'as laid out'),
         input('along the run', 'b', inchesOf(stock.along.value), 'stated'),
         input('through it', 'd', inchesOf(stock.through.value), 'stated'),
