@@ -12,6 +12,8 @@ const WHY: Readonly<Record<Args['why'], (a: Args) => string>> = {
     `takes no ${by}: upright slats need rails, which it has none of. Write \`closed by filler\` with the name of a board.`,
   turns: ({ by }) =>
     `takes no ${by}: slats by turns on both faces do not stand in one plane. Write \`closed by filler\` with the name of a board.`,
+  split: ({ by }) =>
+    `takes no ${by}: posts of two halves have no whole side to hold it. Put the slats of both runs between posts or on a face, or leave the offset open.`,
   thickness: () =>
     'takes no return between the sides of the posts: the slats are of several thicknesses. Set the runs farther apart, or write `closed by filler` with the name of a board.',
   closed: ({ by }) =>

@@ -1,4 +1,4 @@
-import { bridgeJoint, isInBay, type RunLayout, spellAfter } from '../layout/index.ts';
+import { bridgeJoint, isInBay, type Piece, type RunLayout, spellAfter } from '../layout/index.ts';
 import type { Bridge, FlatStock, Job, Placement, RunSpec } from '../model/index.ts';
 import { ceilToStep, formatLength, inches, mm } from '../units/index.ts';
 import { GEOMETRY, type LimitedLayoutCheck, thresholdOf } from './define.ts';
@@ -69,16 +69,19 @@ type Box = readonly [x: readonly [number, number], y: readonly [number, number]]
 function boxAt(run: RunLayout, end: 'first' | 'last'): Box | undefined {
   const key = (end === 'first' ? run.posts[0] : run.posts.at(-1))?.key;
   const bay = bayBeside(run, end);
-  const post = [...run.borrowed, ...run.pieces].find((piece) => piece.key === key);
-  if (!post) return undefined;
+  // All of it, where it is of two halves.
+  const post = [...run.borrowed, ...run.pieces].filter(
+    (piece) => piece.role === 'post' && (piece.key === key || piece.key.startsWith(`${key}/`)),
+  );
+  if (post.length === 0) return undefined;
   const faces = run.pieces.filter(
     (piece) => piece.role === 'slat' && piece.side !== 'middle' && bay !== undefined && isInBay(piece, bay),
   );
-  const range = (axis: 0 | 1, pieces: readonly (typeof post)[]) => {
+  const range = (axis: 0 | 1, pieces: readonly Piece[]) => {
     const all = pieces.flatMap(({ solid }) => solid.vertices.map((vertex) => vertex[axis]));
     return [Math.min(...all), Math.max(...all)] as const;
   };
-  return [range(0, [post]), range(1, [post, ...faces])];
+  return [range(0, post), range(1, [...post, ...faces])];
 }
 
 /** Every kind of bridge that can be built there, as the text states it. */

@@ -17,6 +17,8 @@ export interface PostOff {
  * less than `limit`: the face that is farther off, once for each stock.
  */
 export function postsOff(run: RunLayout, seen: Ticks, limit: Ticks): readonly PostOff[] {
+  // Of posts of two halves one half is no post's depth.
+  if (run.spec.infill.mounting.value.kind === 'split') return [];
   const byKey = new Map(run.pieces.map((piece) => [piece.key, piece]));
   const plain = run.posts.find(({ gate, key }) => gate === undefined && byKey.has(key));
   const usual = plain && depthOf(byKey.get(plain.key));

@@ -33,6 +33,7 @@ export interface BridgeTrouble {
   readonly why:
     | 'upright'
     | 'turns'
+    | 'split'
     | 'thickness'
     | 'closed'
     | 'space'
@@ -134,6 +135,9 @@ interface Standing {
 }
 
 function standOf(bridge: Bridge, around: Around): Standing {
+  // Slats stand between its halves at the very side that would hold something.
+  if ([around.first, around.second].some(({ infill }) => infill.mounting.value.kind === 'split'))
+    return { inLine: false, on: around.stated ?? 0, trouble: { why: 'split' } };
   switch (bridge.kind) {
     case 'return':
       return returnStand(around);

@@ -98,6 +98,7 @@ export interface GeometryArgs {
     why:
       | 'upright'
       | 'turns'
+      | 'split'
       | 'thickness'
       | 'closed'
       | 'space'

@@ -49,6 +49,31 @@ it.each([
   expect(filler.bridge).toHaveLength(1);
 });
 
+it.each(['slats through split posts', 'slats between posts'])(
+  'closes nothing at posts of two halves: %s',
+  async (slats) => {
+    const split = 'slats through split posts';
+    const open = await openOffset(
+      { place: 'after quay, steps back 6", closed by filler big', slats },
+      { slats: split },
+    );
+    expect(told(open, 'bridge-impossible').map(({ message }) => message.includes('two halves'))).toEqual([
+      true,
+    ]);
+  },
+);
+
+it('closes an offset between runs whose slats stand in grooves', async () => {
+  const slats = 'slats in grooves, 3/8" deep';
+  const open = await openOffset({ place: 'after quay, steps back 18", closed by return', slats }, { slats });
+  expect(told(open, 'bridge-impossible')).toEqual([]);
+  // Between the sides of the posts: cleats hold none of these slats.
+  expect(open.bridge.map(({ role, supports }) => [role, supports.length])).toEqual(
+    open.bridge.map(() => ['slat', 2]),
+  );
+  expect(open.bridge.length).toBeGreaterThan(5);
+});
+
 it('tells of runs that have no slats at one height', async () => {
   const low = { height: "2'" };
   const high = { place: 'after quay, steps back 18", closed by return', more: "ground up 3'" };
