@@ -218,6 +218,7 @@ function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[]
     };
   };
   // Beside a bridge that goes off on this side, not on it.
+  const inward = outward(run) === 1 ? -1 : 1;
   const { bridge, bridged } = run.joints;
   const toward = (post: PostMark): number => {
     if (post === run.posts.at(-1) && bridged?.way === inward) return -1.2;

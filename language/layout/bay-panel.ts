@@ -8,7 +8,7 @@ import {
 } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { roomOf } from './as-built.ts';
-import { faceEnds, jointGapOf } from './face-ends.ts';
+import { jointGapOf } from './face-ends.ts';
 import type { Filled } from './fit-infill.ts';
 import type { Stand } from './follow-ground.ts';
 import { centered, cleatProblems, roomBetween } from './holds.ts';
