@@ -150,7 +150,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
       chains,
       ...(posts ? [turned(stationZero(run.key, posts.y, letter))] : []),
       turned(marks),
-      turned(panelName(run, run.spec.deck ? earth : level)),
+      turned(panelName(run, names)),
       turned(obstacles),
       ...(tapers ? [tapers] : []),
       titleBlock(run.key, titles, 0, length, (tapers?.bounds[3] ?? under) + letter, measure, letter),

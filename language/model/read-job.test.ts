@@ -11,6 +11,8 @@ it('works for an empty file and for a library without a job', async () => {
       value: { unit: 'feet', step: inches(1 / 16) },
       origin: { uri: JOB_URI, path: '', why: 'default' },
     },
+    measuredStock: [],
+    paperwork: { approvals: [] },
     privacy: {},
     site: {},
     thresholds: [],
