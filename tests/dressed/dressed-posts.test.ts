@@ -119,11 +119,11 @@ it('tells of slats that hardly bear on the post they meet over', async () => {
   expect((await checked(screen(), 'joint-unsupported')).findings).toEqual([]);
 });
 
-it('offers the end gap that gives a joint its bearing', async () => {
+it('offers the gap at joints that gives them their bearing', async () => {
   const text = screen(['along 3-1/2"', 'along 1-5/8"'], ['  fill rows', '  end gap 1/4"; fill rows']);
   const { findings } = await checked(text, 'joint-unsupported');
   // 11/16 on each side; with 1/8 between them 3/4.
-  expect(findings[0]?.fixes?.map(({ title }) => title)).toEqual(['Write `end gap 1/8"`']);
+  expect(findings[0]?.fixes?.map(({ title }) => title)).toEqual(['Write `joint gap 1/8"`']);
 });
 
 it('covers the joints of slats at the posts with battens', async () => {
