@@ -27,6 +27,11 @@ export function hits(from: Ticks, along: Ticks, noHole: Pick<NoHole, 'from' | 't
 
 /** More bays than the ordinary division, up to this share of it and two, are tried. */
 const MORE_BAYS = 2;
+/**
+ * Obstacles and bays looked at in all before the search is left with what it has, so that it ends on any text: a
+ * kilometer by millimeters, with an obstacle between every two joists, would take hours.
+ */
+const MOST_LOOKED_AT = 20_000_000;
 
 /**
  * All choices that keep posts clear, best first: fewest different bays, then fewest posts, then the smallest
@@ -42,9 +47,14 @@ export function clearChoices(clearing: Clearing): readonly PostChoice[] {
   };
   const last = MORE_BAYS * clearing.bays + 2;
   for (let bays = clearing.bays; bays <= last; bays++) put(equal(clearing, bays));
+  let left = MOST_LOOKED_AT;
+  const looked = (bays: number): boolean => {
+    left -= clearing.noHoles.length + bays;
+    return left > 0;
+  };
   for (let bays = clearing.bays; bays <= clearing.bays + 2; bays++) {
-    put(best(wides(clearing, bays)));
-    put(best(pairs(clearing, bays)));
+    put(best(wides(clearing, bays, looked)));
+    put(best(pairs(clearing, bays, looked)));
   }
   const rank = ({ kind, clears, widest }: PostChoice) => [
     clearing.counted && clears.length !== clearing.bays ? 1 : 0,
@@ -69,7 +79,7 @@ function equal(clearing: Clearing, bays: number): PostChoice | undefined {
 const shared = ({ room, along }: Clearing, bays: number): Ticks => room[1] - room[0] - (bays - 1) * along;
 
 /** Bays before and after the wide one are equal and on whole marks; the wide one takes the rest. */
-function* wides(clearing: Clearing, bays: number): Generator<PostChoice> {
+function* wides(clearing: Clearing, bays: number, looked: (bays: number) => boolean): Generator<PostChoice> {
   const { room, along, step, noHoles } = clearing;
   const total = shared(clearing, bays);
   for (const noHole of noHoles) {
@@ -82,6 +92,7 @@ function* wides(clearing: Clearing, bays: number): Generator<PostChoice> {
       ];
       const least = (total - clearing.most(wide, bays)) / (bays - 1);
       for (let each = down(Math.min(...limits), step); each >= least && each > 0; each -= step) {
+        if (!looked(bays)) return;
         const clears = Array.from({ length: bays }, (_, i) =>
           i === wide ? total - each * (bays - 1) : each,
         );
@@ -95,7 +106,7 @@ function* wides(clearing: Clearing, bays: number): Generator<PostChoice> {
 }
 
 /** The other bays are equal and on whole marks; the pair shares the rest, alike to the mark. */
-function* pairs(clearing: Clearing, bays: number): Generator<PostChoice> {
+function* pairs(clearing: Clearing, bays: number, looked: (bays: number) => boolean): Generator<PostChoice> {
   const { room, along, step, noHoles } = clearing;
   const total = shared(clearing, bays);
   if (bays < 3) return;
@@ -105,6 +116,7 @@ function* pairs(clearing: Clearing, bays: number): Generator<PostChoice> {
       for (const direction of [-1, 1]) {
         const start = direction < 0 ? down(middle, step) : down(middle, step) + step;
         for (let moved = 0; ; moved++) {
+          if (!looked(bays)) return;
           const each = start + direction * moved * step;
           if (each <= 0) break;
           const pair = total - each * (bays - 2);

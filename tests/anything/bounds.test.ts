@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { openJobs } from '../jobs/index.ts';
+import { exampleTexts, openJobs } from '../jobs/index.ts';
 import { createTypist, LONGEST } from './put-through.ts';
 
 const JOB = `job "Bounds" { measure mm to 1 mm }
@@ -129,4 +129,12 @@ it('sees every board along a ring, from wherever it looks', async () => {
   });
   for (const path of ['/ring/a.slat', '/ring/b.slat'])
     expect((await open(path)).findings.map(({ code }) => code)).toEqual(['use-circular']);
+});
+
+it('divides the longest run at a deck between its joists, or leaves it', async () => {
+  const text = exampleTexts['/examples/jetty-terrace.slat']?.replace('length 4 m', 'length 1000 m') ?? '';
+  const before = performance.now();
+  const { findings } = await openJobs({ '/edge.slat': text }).open('/edge.slat');
+  expect(findings.map(({ code }) => code)).toContain('deck-post-unbacked');
+  expect(performance.now() - before).toBeLessThan(10 * LONGEST);
 });
