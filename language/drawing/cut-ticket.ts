@@ -113,10 +113,12 @@ function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): 
     );
     x += wide + toMm(kerf) * scale;
   }
-  if (offcut > 0 && toMm(offcut) * scale > 12)
-    out.push(
-      `<text x="${tenth(X0 + (toMm(length) - toMm(offcut) / 2) * scale)}" y="${tenth(y + bar / 2 + 1.3)}" font-size="3" fill="${PAPER.ink.dimension}" text-anchor="middle">${keep ? 'keep' : 'left'} ${escapeXml(shown(offcut))}</text>`,
-    );
+  if (offcut > 0) {
+    const wide = toMm(offcut) * scale;
+    const from = X0 + toMm(length) * scale - wide;
+    const text = `${keep ? 'keep' : 'left'} ${shown(offcut)}`;
+    out.push(within(text, from, wide - 1, y + bar / 2 + 1.3, 3, PAPER.ink.dimension));
+  }
   for (const [at, text] of ripsOf(board, measure).entries())
     out.push(
       `<text x="${X0}" y="${tenth(y + bar + 8 + at * RIP_LINE)}" font-size="3.2">${escapeXml(text)}</text>`,
@@ -125,10 +127,10 @@ function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): 
 }
 
 /** A text in the middle of a place, as large as goes in; left out where that is too small to read. */
-function within(text: string, x: number, wide: number, y: number, largest: number): string {
+function within(text: string, x: number, wide: number, y: number, largest: number, ink?: string): string {
   const size = Math.min(largest, wide / Math.max(0.5, textWidth(text)));
   if (size <= 1.2) return '';
-  return `<text x="${tenth(x + wide / 2)}" y="${tenth(y)}" font-size="${tenth(size)}" text-anchor="middle">${escapeXml(text)}</text>`;
+  return `<text x="${tenth(x + wide / 2)}" y="${tenth(y)}" font-size="${tenth(size)}"${ink === undefined ? '' : ` fill="${ink}"`} text-anchor="middle">${escapeXml(text)}</text>`;
 }
 
 function wholePart(

@@ -11,8 +11,11 @@ import { pastEnds } from './wall-marks.ts';
 /** How far back joists are shown on the plan. */
 const SHOWN = inches(10);
 
-/** The deck under a run, seen from the front: boards, rim and ends of joists and blocking, and the ground below. */
-export function deckElevation(run: RunLayout, deck: DeckSpec, letter: number): Part {
+/**
+ * The deck under a run, seen from the front: boards, rim and ends of joists and blocking, and the ground below. Its
+ * name stands at the right, where no chain goes down; so at the other end in what is `behind`, turned afterward.
+ */
+export function deckElevation(run: RunLayout, deck: DeckSpec, letter: number, behind: boolean): Part {
   const length = toMm(run.spec.length.value);
   const [before, after] = pastEnds(run, 1.2 * letter);
   const [x0, x1] = [0 - before, length + after];
@@ -58,11 +61,11 @@ export function deckElevation(run: RunLayout, deck: DeckSpec, letter: number): P
       {
         key: `${run.key}/deck/name`,
         text: `deck ${deck.name}`,
-        x: hundredth(x1),
+        x: hundredth(behind ? x0 : x1),
         y: hundredth((rim + foot) / 2),
-        anchor: 'start',
+        anchor: behind ? 'end' : 'start',
         turn: 0,
-        shift: [0.5, -0.36],
+        shift: [behind ? -0.5 : 0.5, -0.36],
         kind: 'note',
         priority: 34,
         room: 0,

@@ -138,7 +138,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
       pieces,
       turned(signs),
       run.spec.deck
-        ? turned(deckElevation(run, run.spec.deck, letter))
+        ? turned(deckElevation(run, run.spec.deck, letter, behind))
         : ground(
             run.key,
             behind ? line.map(([x, y]) => [length - x, y] as const).reverse() : line,

@@ -1,9 +1,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Job } from '../../language/model/index.ts';
-import { type BoardPlan, type Takeoff, takeoffOf } from '../../language/takeoff/index.ts';
-import { formatLength } from '../../language/units/index.ts';
-import { asCsv, fileNameOf, orderRows, ticketsOf } from '../sheets/index.ts';
+import { type Takeoff, takeoffOf } from '../../language/takeoff/index.ts';
+import { asCsv, fileNameOf, orderRows, ticketsOf, whyNoPlan } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
 import { tellBrokenRuns } from './broken-runs.ts';
 import { openFiles } from './open-files.ts';
@@ -35,7 +34,7 @@ export async function takeoff(
     for (const plan of found.plans) {
       if (!plan.none) continue;
       code = 1;
-      terminal.error(`${path}: ${printable(whyNone(plan, job))}\n`);
+      terminal.error(`${path}: ${printable(`${plan.bought.name}: ${whyNoPlan(plan, job)}.`)}\n`);
     }
   }
   if (tellBrokenRuns(opened.files, terminal) > 0) code = 1;
@@ -50,12 +49,4 @@ function writeTickets(found: Takeoff, job: Job, out: string, terminal: Terminal)
     writeFileSync(file, svg);
     terminal.error(`${file}\n`);
   }
-}
-
-function whyNone({ none, bought }: BoardPlan, job: Job): string {
-  const { name } = bought;
-  if (none?.kind === 'no-lengths') return `${name} states no \`lengths\`, so no boards can be planned.`;
-  if (none?.kind === 'too-long')
-    return `${name}: ${none.labels.length} pieces are longer than any board gives (${formatLength(Math.floor(none.longest), job.measure.value)}).`;
-  return `${name}: no plan was found; ask for more --seconds.`;
 }

@@ -10,7 +10,7 @@ import {
 } from '../../language/takeoff/index.ts';
 import { formatLength, formatMoney, type Ticks, toInches, toMm } from '../../language/units/index.ts';
 import type { Material, MaterialKind } from '../protocol.ts';
-import { cutWords } from '../sheets/index.ts';
+import { cutWords, whyNoPlan } from '../sheets/index.ts';
 import { priceLines } from './price-lines.ts';
 import { countsOf, many, percent, proofOfPlan } from './words.ts';
 
@@ -70,7 +70,7 @@ function stockLine(
     demands.length === 1 && only?.stock.name === name
       ? many(only.count, 'piece')
       : `${demands.map(({ stock, count }) => `${count} of ${stock.name}`).join(' and ')}`;
-  if (none) return { id, label: name, note: whyNone(plan, job), kind: 'trouble', tip: counts };
+  if (none) return { id, label: name, note: whyNoPlan(plan, job), kind: 'trouble', tip: counts };
   // Bought ones first, longest first; a strip may lie in the yard as well as a board.
   const kinds = new Map<string, PlannedBoard[]>();
   for (const board of boards) {
@@ -93,25 +93,6 @@ function stockLine(
     kind: 'stock',
     under: sorted.map((alike) => lengthLine(plan, alike, order, job, id, pieces)),
   };
-}
-
-function whyNone({ none, demands }: BoardPlan, job: Job): string {
-  const length = (ticks: Ticks) => formatLength(Math.floor(ticks), job.measure.value);
-  switch (none?.kind) {
-    case 'no-lengths':
-      return 'states no lengths, so no boards can be planned';
-    case 'too-long': {
-      const lengths = new Set(demands.flatMap(({ wanted }) => wanted.map((one) => one.length)));
-      const over = [...lengths].filter((one) => one > none.longest).sort((a, b) => b - a);
-      return over.length > 0
-        ? `pieces of ${over.map(length).join(', ')} are longer than any board gives, ${length(none.longest)}`
-        : 'pieces are longer than any board that is wide enough';
-    }
-    case 'too-wide':
-      return `pieces are wider than any board gives, ${length(none.widest)}`;
-    default:
-      return 'no plan was found yet';
-  }
 }
 
 /** Boards of one length, bought or on hand, and under it how they are cut. */
