@@ -1,5 +1,4 @@
 import {
-  type Bay,
   type Frame,
   type Leaf,
   levelFace,
@@ -243,12 +242,19 @@ function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[]
   ];
 }
 
-/** Where its name has most room: in the widest bay of slats. */
-function middleOfWidest({ bays, spec }: RunLayout): number {
-  const widest = bays
-    .filter(({ gate }) => gate === undefined)
-    .reduce<Bay | undefined>((best, bay) => (best && best.clear >= bay.clear ? best : bay), undefined);
-  return widest ? (widest.from + widest.to) / 2 : spec.length.value / 2;
+/** A bay so much of the widest has room enough for a name. */
+const AS_WIDE = 0.9;
+
+/** Where its name has most room: in the widest bay of slats, after a turn not in the first, where the angle is written. */
+function middleOfWidest({ bays, joints, spec }: RunLayout): number {
+  const open = bays.filter(({ gate }) => gate === undefined);
+  const widest = Math.max(0, ...open.map(({ clear }) => clear));
+  const room = open.filter(({ clear }) => clear >= AS_WIDE * widest);
+  const turned = joints.start !== undefined && joints.start.turn !== 0;
+  const bay =
+    (turned ? room.find(({ number }) => number !== bays[0]?.number) : undefined) ??
+    open.find(({ clear }) => clear === widest);
+  return bay ? (bay.from + bay.to) / 2 : spec.length.value / 2;
 }
 
 /**

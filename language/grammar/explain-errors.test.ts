@@ -84,7 +84,7 @@ it.each([
   ['rum bank {\n}', '1:1-4 `rum` begins nothing that a file holds; did you mean `run`?'],
   [
     'width 5"',
-    '1:1-6 `width` belongs inside the braces of a board, a post, a rail, a cleat, a measured board or others.',
+    '1:1-6 `width` belongs inside the braces of a board, a post, a rail, a cleat, a channel or others.',
   ],
   // Lengths and signs.
   [inRun("length 12' 3 over posts"), '2:14-15 Give `3` its unit: 12\' 3".'],
