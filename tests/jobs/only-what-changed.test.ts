@@ -26,8 +26,8 @@ it.each(allJobs)('$name: what is put above the runs lays out none', async ({ pat
 
 /** Runs that go on with its slat lines, or close the offset from it over the height of its slats, are laid out with it. */
 function followers(text: string, name: string): number {
-  const closing = text.match(new RegExp(`after ${name}, .*closed by`, 'g'))?.length ?? 0;
-  return text.split(`lines as ${name}\n`).length - 1 + closing;
+  const goesOn = new RegExp(`^  (after ${name}, .*closed by|lines as ${name}$)`, 'm');
+  return text.split(/^(?=run )/m).filter((block) => goesOn.test(block)).length;
 }
 
 it.each(allJobs)('$name: an edit of one run lays out that run only', async ({ path, text }) => {
