@@ -37,7 +37,9 @@ export function demandOf(layout: Layout, job: Job): readonly StockDemand[] {
     const byLength = new Map<Ticks, Piece[]>();
     for (const piece of pieces) {
       const length = ceilToStep(piece.cut.longPoint, step);
-      byLength.set(length, [...(byLength.get(length) ?? []), piece]);
+      const held = byLength.get(length);
+      if (held) held.push(piece);
+      else byLength.set(length, [piece]);
     }
     const wanted = [...byLength].map(([length, all]) => ({ length, pieces: all }));
     return [
