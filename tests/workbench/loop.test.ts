@@ -299,7 +299,7 @@ it('says what a value amounts to, and what may be written', async () => {
     await replaceLine(page, LENGTH, LENGTH_LINE);
   });
   // The list shows its first dozen.
-  expect(offered).toEqual(expect.arrayContaining(['bottom', 'caps', 'cleats', 'collars']));
+  expect(offered).toEqual(expect.arrayContaining(['all else as', 'battens', 'bottom']));
   expect(offered).not.toContain('repeat');
   await waitUntil(
     () => visibleLines(page),
