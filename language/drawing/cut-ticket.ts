@@ -94,10 +94,10 @@ function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): 
   const bar = barOf(board);
   const out: string[] = [
     `<text x="10" y="${y + 5}" font-size="4.4" font-weight="600">${times} ×</text>`,
-    `<text x="22" y="${y + 5}" font-size="4">${escapeXml(shown(length))}</text>`,
+    `<text x="24" y="${y + 5}" font-size="4">${escapeXml(shown(length))}</text>`,
     ...(stock === undefined
       ? []
-      : [`<text x="22" y="${tenth(y + 9.6)}" font-size="3">${escapeXml(stock)}</text>`]),
+      : [`<text x="24" y="${tenth(y + 9.6)}" font-size="3">${escapeXml(stock)}</text>`]),
     ...Array.from(
       { length: times <= 2 * BOXES ? times : 0 },
       (_, i) =>

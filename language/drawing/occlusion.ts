@@ -5,6 +5,9 @@ import type { Silhouette } from './project.ts';
 /** Edges this close to the edge of what is in front of them still show. */
 const MARGIN = 0.02;
 
+/** What is left of a silhouette in more parts than this takes too long to follow: it is drawn. */
+const MOST_PARTS = 1000;
+
 /** Hidden stretches of one edge with less than this between them are drawn as one, in millimeters. */
 const JOIN = 60;
 
@@ -38,6 +41,7 @@ export function isHidden(seen: Silhouette, front: readonly Silhouette[]): boolea
     if (cover.outline) continue;
     rest = rest.flatMap((part) => cutAway(part, cover));
     if (rest.length === 0) return true;
+    if (rest.length > MOST_PARTS) return false;
   }
   return false;
 }

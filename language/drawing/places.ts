@@ -1,6 +1,7 @@
 import type { Piece } from '../layout/index.ts';
 import { overlap } from './occlusion.ts';
 import { type Projection, project, type Silhouette } from './project.ts';
+import { indexShapes, type ShapeIndex, visitBeside } from './shape-index.ts';
 
 /** A piece as seen. */
 export interface Seen {
@@ -19,6 +20,8 @@ export interface Place {
   /** Least and greatest distance at which one of its pieces begins. */
   near: number;
   far: number;
+  /** Of what is seen here, made when first asked for. */
+  index?: ShapeIndex;
 }
 
 /** Every piece as seen by a projection. */
@@ -75,13 +78,13 @@ export function shapesBefore(shape: Silhouette, places: readonly Place[]): reado
   let front: Silhouette[] | undefined;
   for (const place of places) {
     if (place.near >= shape.near || place.x0 >= shape.x1 || shape.x0 >= place.x1) continue;
-    for (const { shape: other } of place.seen) {
-      if (other.near < shape.near && overlap(shape, other)) {
-        front ??= [];
-        if (other.parts) front.push(...other.parts.filter((part) => overlap(shape, part)));
-        else front.push(other);
-      }
-    }
+    place.index ??= indexShapes(place.seen.map((one) => one.shape));
+    visitBeside(place.index, shape, (other) => {
+      if (other.near >= shape.near || !overlap(shape, other)) return;
+      front ??= [];
+      if (other.parts) front.push(...other.parts.filter((part) => overlap(shape, part)));
+      else front.push(other);
+    });
   }
   return front ?? NOTHING;
 }

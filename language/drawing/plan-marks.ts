@@ -51,12 +51,12 @@ export function datumPoint(letter: number): Part {
         anchor: 'end',
         x: 0,
         y: 0,
-        shift: [-1.3, -1.5],
+        shift: [-1.3, -1.8],
         kind: 'note',
         priority: 13,
       },
     ],
-    bounds: [-8.5 * letter, -arm, arm, 2 * letter],
+    bounds: [-8.5 * letter, -arm, arm, 2.2 * letter],
   };
 }
 

@@ -23,16 +23,18 @@ export function overlap(a: Solid, b: Solid): boolean {
 
 /**
  * Pieces of a run that are in one place, at most twenty pairs. Looks only at pieces that share some stretch of
- * the run, by sweeping along it; still too much for every keystroke.
+ * the run, or some of its height, by sweeping along whichever parts them better; still too much for every keystroke.
  */
 export function findOverlaps({
   pieces,
   spec,
   leans,
 }: Pick<RunLayout, 'pieces' | 'spec'> & Partial<Pick<RunLayout, 'leans'>>): readonly Problem[] {
-  const sorted = pieces
-    .flatMap((piece) => convexParts(piece.solid).map((part) => ({ piece, body: bodyOf(part) })))
-    .sort((a, b) => a.body.low[0] - b.body.low[0]);
+  const placed = pieces.flatMap((piece) =>
+    convexParts(piece.solid).map((part) => ({ piece, body: bodyOf(part) })),
+  );
+  const along = sweepAxis(placed.map(({ body }) => body));
+  const sorted = placed.sort((a, b) => a.body.low[along] - b.body.low[along]);
   // A post that bends is drawn straight, and collars tilt with their post beside what is level.
   const slack = ({ key, role, supports, cut }: Piece): number => {
     const tilted = role === 'collar' ? leans?.get(supports[0] ?? '') : undefined;
@@ -41,11 +43,11 @@ export function findOverlaps({
   const found: Problem[] = [];
   let open: { piece: Piece; body: Body }[] = [];
   for (const next of sorted) {
-    open = open.filter(({ body }) => body.high[0] > next.body.low[0]);
+    open = open.filter(({ body }) => body.high[along] > next.body.low[along]);
     for (const other of open) {
       if (other.piece === next.piece) continue;
-      if (depthOfOverlap(other.body, next.body) <= OVERLAP_TOLERANCE + slack(other.piece) + slack(next.piece))
-        continue;
+      const depth = depthOfOverlap(other.body, next.body) - OVERLAP_TOLERANCE;
+      if (depth <= 0 || depth <= slack(other.piece) + slack(next.piece)) continue;
       const [first, second] = [other.piece, next.piece];
       const args = { first: first.label, second: second.label };
       const related = second.from.slice(0, 1).map((origin) => ({ origin, note: second.label }));
@@ -55,4 +57,18 @@ export function findOverlaps({
     open.push(next);
   }
   return found;
+}
+
+/** The axis along which fewest bodies lie beside one another on the average: level slats are parted by their height. */
+function sweepAxis(bodies: readonly Body[]): 0 | 2 {
+  const beside = (axis: 0 | 2): number => {
+    let [low, high, all] = [Infinity, -Infinity, 0];
+    for (const body of bodies) {
+      low = Math.min(low, body.low[axis]);
+      high = Math.max(high, body.high[axis]);
+      all += body.high[axis] - body.low[axis];
+    }
+    return all / Math.max(1, high - low);
+  };
+  return beside(2) < beside(0) ? 2 : 0;
 }

@@ -21,8 +21,11 @@ export function hasSaneSlats(
   const widths = repeat.reduce((sum, { value }) => sum + value.width.value, 0);
   const pitch = widths / repeat.length + gap.value;
   const slats = Math.ceil((Math.max(0, space) / pitch) * panels * (facesOf(mounting.value).length || 1));
-  if (slats <= MOST_SLATS) return true;
-  const bound = { reason: 'too-many' as const, least: 1, most: MOST_SLATS };
+  // In pockets each brings a spacer at either end, which count as much.
+  const { kind } = mounting.value;
+  const most = kind === 'grooves' || kind === 'channels' ? Math.floor(MOST_SLATS / 3) : MOST_SLATS;
+  if (slats <= most) return true;
+  const bound = { reason: 'too-many' as const, least: 1, most };
   tell(reader, 'absurd-count', at, { what: 'slats', count: String(slats), ...bound });
   return false;
 }

@@ -36,11 +36,11 @@ export function takeoffAsText(found: Takeoff, job: Job): string[] {
   return lines;
 }
 
-/** Offcuts that the job wants kept, strips among them; only where it says from what length on. */
+/** Offcuts worth keeping, strips among them. */
 function keptOffcuts({ plans }: Takeoff, job: Job): ReadonlyMap<string, number> {
   const kept = new Map<string, number>();
   const length = (ticks: Ticks) => formatLength(Math.floor(ticks), job.measure.value);
-  for (const { boards, keptFrom: least } of job.saw.keep ? plans : [])
+  for (const { boards, keptFrom: least } of plans)
     for (const { stock, width, offcut, parts } of boards) {
       const strips = parts.flatMap((part) => part.strips);
       for (const one of [{ width, offcut }, ...strips]) {
@@ -71,7 +71,7 @@ function alike({ boards, bought, keptFrom }: BoardPlan, job: Job): ReadonlyMap<s
     const { onHand } = board;
     const whence = onHand ? ` ${onHand.usable ? `of ${length(onHand.length)} ` : ''}on hand` : '';
     const from = `${name}${length(board.length)}${whence}`;
-    const kept = job.saw.keep && board.offcut >= keptFrom ? ', keep it' : '';
+    const kept = board.offcut >= keptFrom ? ', keep it' : '';
     const text = `${from}: ${cutWords(board, length).join(', ')}; left ${length(board.offcut)}${kept}`;
     found.set(text, (found.get(text) ?? 0) + 1);
   }

@@ -23,9 +23,9 @@ export function createTypist(path: string) {
   let slowest = { milliseconds: 0, text: '' };
   let cases = 0;
 
-  async function once(text: string): Promise<Outcome> {
+  async function once(text: string, memory = memo): Promise<Outcome> {
     const before = performance.now();
-    const { job, layout, findings } = await open(path, text, memo);
+    const { job, layout, findings } = await open(path, text, memory);
     const halfTyped = findings.some(({ code }) => code === 'syntax');
     const { runs, stale } = shownRuns({ job, layout }, last, halfTyped);
     const views = viewsOfShown(runs, stale, job, VIEW_KINDS);
@@ -46,9 +46,9 @@ export function createTypist(path: string) {
       cases++;
       try {
         let outcome = await once(text);
-        // Others may be using this machine: what is slow must be slow again.
+        // Others may be using this machine: what is slow must be slow again, with nothing of it remembered.
         for (let again = 0; again < 2 && outcome.milliseconds > LONGEST; again++) {
-          const second = await once(`${text}\n`);
+          const second = await once(`${text}\n`, createLayoutMemo());
           if (second.milliseconds < outcome.milliseconds)
             outcome = { ...outcome, milliseconds: second.milliseconds };
         }
