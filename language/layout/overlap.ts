@@ -48,7 +48,9 @@ export function findOverlaps({
       if (other.piece === next.piece) continue;
       const depth = depthOfOverlap(other.body, next.body) - OVERLAP_TOLERANCE;
       if (depth <= 0 || depth <= slack(other.piece) + slack(next.piece)) continue;
-      const [first, second] = [other.piece, next.piece];
+      // Told as one meets them along the run, whichever way was swept.
+      const [first, second] =
+        next.body.low[0] < other.body.low[0] ? [next.piece, other.piece] : [other.piece, next.piece];
       const args = { first: first.label, second: second.label };
       const related = second.from.slice(0, 1).map((origin) => ({ origin, note: second.label }));
       found.push(geometryProblem('pieces-overlap', first.from[0] ?? spec.origin, args, related));
