@@ -127,6 +127,7 @@ function workOutBending(run: RunLayout, job: Job): readonly PostBending[] {
 
 function bendingOf(run: RunLayout, load: PostLoad): PostBending {
   const { stock, mark, wind } = load;
+  const foot = heldByDeck(run) ? 'the deck' : 'grade';
   const bent = postSection(run, mark, stock, 'through');
   const { section } = bent;
   const strength = strengthOf(stock.material, {
@@ -148,7 +149,7 @@ function bendingOf(run: RunLayout, load: PostLoad): PostBending {
     ...(clear !== undefined && clear >= CLOSEST ? { clearThatDoes: clear } : {}),
     working: {
       code: 'post-bending',
-      title: `Bending of ${stock.name} at grade in wind`,
+      title: `Bending of ${stock.name} at ${foot} in wind`,
       where: {
         origin: run.spec.post.origin,
         label: `${run.spec.name}, post ${mark.number}`,
@@ -167,8 +168,8 @@ function bendingOf(run: RunLayout, load: PostLoad): PostBending {
       ],
       steps: [
         step('force P = p B s', amount(load.force, 'lb')),
-        step('its arm above grade, h', amount(load.arm, 'in')),
-        step('moment at grade M = P h', amount(moment / 12, 'ft-lb')),
+        step(`its arm above ${foot}, h`, amount(load.arm, 'in')),
+        step(`moment at ${foot} M = P h`, amount(moment / 12, 'ft-lb')),
         ...bent.steps,
         ...(allowable
           ? [step("moment it bears, Fb' S", amount((allowable.value * section.modulus) / 12, 'ft-lb'))]
@@ -184,7 +185,9 @@ function bendingOf(run: RunLayout, load: PostLoad): PostBending {
         ...(metal && !stock.wall ? ['Its wall is not stated: reckoned as a full bar.'] : []),
         ...(allowable ? [] : ['No design value is published for it here: state its `bending`.']),
         ...bent.notes,
-        'Free at the top, held by the ground below grade.',
+        heldByDeck(run)
+          ? "Free at the top, held by the deck's frame below its surface."
+          : 'Free at the top, held by the ground below grade.',
       ],
     },
   };

@@ -25,6 +25,7 @@ import {
 import { seeThrough } from '../see-through.ts';
 import type { Working, WorkingInput, WorkingStep } from '../working.ts';
 import { amount, inchesOf, input, step } from './amounts.ts';
+import { type WindFace, windFaces } from './wind-face.ts';
 
 /** Wind on a run at the level of allowable stress, and how it was come by. */
 export interface WindLoad {
@@ -115,12 +116,13 @@ function bySpeed(
   const rules = WIND_RULES[wind.edition];
   const solidity = solidityOf(run);
   const open = 1 - solidity >= OPEN_FROM.value;
-  const [top, face, length] = [run.top - run.ground, run.top - run.bottom, run.spec.length.value].map(
-    toInches,
-  ) as [number, number, number];
-  const s = Math.min(1, face / top);
-  const lengthOverFace = length / face;
-  const height = kz(wind.edition, wind.exposure, top / 12);
+  const length = toInches(run.spec.length.value);
+  const shareOf = ({ top, face }: WindFace) => Math.min(1, face / top);
+  const kzAt = ({ top }: WindFace) => kz(wind.edition, wind.exposure, top / 12);
+  const pressed = (each: WindFace) => kzAt(each) * solidCoefficient(shareOf(each), length / each.face);
+  // Of bays that stand higher over the ground than others, the one that is pressed the most.
+  const worst = windFaces(run).reduce((held, each) => (pressed(each) > pressed(held) ? each : held));
+  const [s, lengthOverFace, height] = [shareOf(worst), length / worst.face, kzAt(worst)];
   const q = velocityPressure({ speed: wind.speed, kz: height });
   const solidCf = solidCoefficient(s, lengthOverFace);
   const relief = porosityFactor(solidity);
@@ -135,8 +137,13 @@ function bySpeed(
   const inputs: WorkingInput[] = [
     input('wind speed', 'V', amount(wind.speed, 'mph'), `stated, ${wind.edition}`),
     input('exposure', '', wind.exposure, 'stated'),
-    input('height of the top', 'h', inchesOf(run.top - run.ground), 'as laid out'),
-    input('height of the face', 's', inchesOf(run.top - run.bottom), 'as laid out'),
+    input(
+      'height of the top',
+      'h',
+      amount(worst.top, 'in'),
+      worst.raised ? 'as laid out, above the ground below the deck' : 'as laid out',
+    ),
+    input('height of the face', 's', amount(worst.face, 'in'), 'as laid out'),
     input('length', 'B', inchesOf(run.spec.length.value), 'stated'),
     solidityInput(solidity),
     input('directionality', 'Kd', amount(DIRECTIONALITY.value, ''), 'Table 26.6-1'),
@@ -186,6 +193,11 @@ function bySpeed(
             `Within the height of the face of a free end, case C asks for ${(
               q * GUST.value * edge * relief * rules.serviceFactor.value
             ).toFixed(1)} psf in place of ${pressure.toFixed(1)}; posts there are not reckoned for it here.`,
+          ]
+        : []),
+      ...(run.spec.deck && !worst.raised
+        ? [
+            'The ground below the deck is not stated: heights are taken from its surface, which may be too little.',
           ]
         : []),
       'The run is taken by itself; a neighbor that shelters it is not counted.',
