@@ -1,7 +1,8 @@
 import { formatLength, type Measure, type Ticks, toMm } from '../units/index.ts';
 import { PAPER } from './paper-theme.ts';
 import { sawSheet, tenth, SHEET_WIDTH as WIDTH } from './saw-sheet.ts';
-import { textWidth } from './text-width.ts';
+import { offcutText, textWithin } from './ticket-text.ts';
+import { wrapText } from './wrap-text.ts';
 import { escapeXml } from './write-svg.ts';
 
 /** A board to be cut, and how often. */
@@ -40,6 +41,8 @@ export interface Ticket {
 const BELOW = 10;
 const RIP_LINE = 4.5;
 const BAR = 7;
+/** Size of the letters of notes. */
+const NOTE = 3.4;
 /** Of a board that is ripped, for each strip side by side. */
 const STRIP = 5;
 /** Boxes to tick in a row; there is room for two rows, and more boards than that are counted instead. */
@@ -52,7 +55,8 @@ const BOXES = 12;
 export function ticketSheet({ title, notes, boards }: Ticket, measure: Measure): string {
   const longest = Math.max(1, ...boards.map(({ length }) => toMm(length)));
   const scale = (WIDTH - 62) / longest;
-  const top = 16 + 5 * notes.length;
+  const written = notes.flatMap((note) => wrapText(note, WIDTH / NOTE));
+  const top = 16 + 5 * written.length;
   let y = top;
   const rows = boards.map((board) => {
     const row = rowOf(board, y, scale, measure);
@@ -60,8 +64,8 @@ export function ticketSheet({ title, notes, boards }: Ticket, measure: Measure):
     return row;
   });
   const height = y + 8;
-  const lines = notes.map(
-    (note, at) => `<text x="10" y="${17 + 5 * at}" font-size="3.4">${escapeXml(note)}</text>`,
+  const lines = written.map(
+    (note, at) => `<text x="10" y="${17 + 5 * at}" font-size="${NOTE}">${escapeXml(note)}</text>`,
   );
   return sawSheet(title, height, [...lines, ...rows]);
 }
@@ -114,23 +118,14 @@ function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): 
     x += wide + toMm(kerf) * scale;
   }
   if (offcut > 0) {
-    const wide = toMm(offcut) * scale;
-    const from = X0 + toMm(length) * scale - wide;
     const text = `${keep ? 'keep' : 'left'} ${shown(offcut)}`;
-    out.push(within(text, from, wide - 1, y + bar / 2 + 1.3, 3, PAPER.ink.dimension));
+    out.push(offcutText(text, X0 + toMm(length) * scale, toMm(offcut) * scale, y + bar / 2));
   }
   for (const [at, text] of ripsOf(board, measure).entries())
     out.push(
       `<text x="${X0}" y="${tenth(y + bar + 8 + at * RIP_LINE)}" font-size="3.2">${escapeXml(text)}</text>`,
     );
   return out.join('\n');
-}
-
-/** A text in the middle of a place, as large as goes in; left out where that is too small to read. */
-function within(text: string, x: number, wide: number, y: number, largest: number, ink?: string): string {
-  const size = Math.min(largest, wide / Math.max(0.5, textWidth(text)));
-  if (size <= 1.2) return '';
-  return `<text x="${tenth(x + wide / 2)}" y="${tenth(y)}" font-size="${tenth(size)}"${ink === undefined ? '' : ` fill="${ink}"`} text-anchor="middle">${escapeXml(text)}</text>`;
 }
 
 function wholePart(
@@ -144,8 +139,8 @@ function wholePart(
   const piece = strips[0]?.pieces[0];
   return [
     `<rect x="${tenth(x)}" y="${tenth(y)}" width="${tenth(wide)}" height="${bar}" fill="${PAPER.fill.wood}" stroke="${PAPER.ink.object}" stroke-width="0.3"/>`,
-    within(piece?.label ?? '', x, wide - 1, y + bar / 2 + 1.3, 3.4),
-    within(`${shown(length)}${piece?.mitered ? ' miter' : ''}`, x, wide + 1, y + bar + 3.4, 3),
+    textWithin(piece?.label ?? '', x, wide, y + bar / 2 + 1.3, 3.4),
+    textWithin(`${shown(length)}${piece?.mitered ? ' miter' : ''}`, x - 0.5, wide + 1, y + bar + 3.4, 3),
   ].join('\n');
 }
 
@@ -161,7 +156,7 @@ function rippedPart(
   const shown = (ticks: Ticks) => formatLength(Math.floor(ticks), measure);
   const across = barOf(board) / Math.max(1, toMm(board.width));
   const wide = toMm(length) * scale;
-  const out = [within(shown(length), x, wide + 1, y + barOf(board) + 3.4, 3)];
+  const out = [textWithin(shown(length), x - 0.5, wide + 1, y + barOf(board) + 3.4, 3)];
   let top = y;
   for (const { width, pieces } of strips) {
     const high = toMm(width) * across;
@@ -171,10 +166,10 @@ function rippedPart(
       const short = piece.length === length ? '' : `, ${shown(piece.length)}`;
       out.push(
         `<rect x="${tenth(left)}" y="${tenth(top)}" width="${tenth(long)}" height="${tenth(high)}" fill="${PAPER.fill.wood}" stroke="${PAPER.ink.object}" stroke-width="0.3"/>`,
-        within(
+        textWithin(
           `${piece.label}${short}${piece.mitered ? ' miter' : ''}`,
           left,
-          long - 1,
+          long,
           top + high / 2 + 1,
           Math.min(3, high * 0.7),
         ),

@@ -22,7 +22,7 @@ export { dimensionChains } from './run-chains.ts';
 export { sectionLetter, sectionOf } from './section.ts';
 export { arrangeSheet, type Sheet, type SheetPlace } from './sheet.ts';
 export { groupElement, labelElements, type SvgElement } from './svg-mapping.ts';
-export { taperLine, taperOf } from './taper-table.ts';
+export { alikeTapers, taperLine, taperOf } from './taper.ts';
 export { textWidth } from './text-width.ts';
 export type * from './view.ts';
 export { asStale, VIEW_KINDS, viewsOf } from './views.ts';

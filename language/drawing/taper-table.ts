@@ -1,46 +1,23 @@
-import type { Piece, RunLayout } from '../layout/index.ts';
-import { floorToStep, type Measure, type Ticks } from '../units/index.ts';
-import { dimensionText } from './dimension-text.ts';
+import type { RunLayout } from '../layout/index.ts';
+import type { Measure } from '../units/index.ts';
 import type { Part } from './part.ts';
 import { hundredth } from './path-text.ts';
+import { alikeTapers } from './taper.ts';
 import { textWidth } from './text-width.ts';
 import type { Label } from './view.ts';
+import { wrapText } from './wrap-text.ts';
 
 /** All in letters: from line to line, from column to column, and between two tables. */
 const LINE = 1.5;
 const APART = 1;
 const BETWEEN = 0.8;
-
-const HEADS = ['from its foot', 'wide'] as const;
-
-/** What a scribed board is cut to: a line that says of what, and its widths at heights above its foot. */
-export interface Taper {
-  readonly title: string;
-  readonly columns: readonly { readonly up: string; readonly wide: string }[];
-}
+/** A title is not broken into lines shorter than this. */
+const TITLE = 30;
 
 /**
- * The taper of a scribed board; undefined for any other piece. Widths are rounded down to marks of the tape.
+ * The tapers of a run's boards as tables, alike ones in one, from `y` down, no wider than from `x0` to `x1` where a
+ * column allows.
  */
-export function taperOf({ label, key, cut }: Piece, measure: Measure): Taper | undefined {
-  if (!cut.scribe) return undefined;
-  const shown = (ticks: Ticks) => dimensionText(floorToStep(ticks, measure.step), measure);
-  const edge = key.endsWith('start') ? 'left' : 'right';
-  const widths = cut.scribe.map(({ width }) => width);
-  return {
-    title:
-      `${label}: ${cut.stock} ripped to ${dimensionText(cut.width, measure)}, ${dimensionText(cut.longPoint, measure)} long, ` +
-      `${edge} edge scribed to the wall, narrowest ${shown(Math.min(...widths))}`,
-    columns: cut.scribe.map(({ at, width }) => ({ up: dimensionText(at, measure), wide: shown(width) })),
-  };
-}
-
-/** A taper in one line, empty where there is none: `0" 1-7/16", 1' 8" 1-1/4"`, each from its foot and wide. */
-export function taperLine(taper: Taper | undefined): string {
-  return taper?.columns.map(({ up, wide }) => `${up} ${wide}`).join(', ') ?? '';
-}
-
-/** The tapers of a run's fillers as tables, from `y` down, no wider than from `x0` to `x1` where a column allows. */
 export function taperTables(
   run: RunLayout,
   x0: number,
@@ -67,24 +44,28 @@ export function taperTables(
     });
     right = Math.max(right, x + textWidth(words) * letter);
   };
-  for (const piece of run.pieces) {
-    const taper = piece.role === 'filler' ? taperOf(piece, measure) : undefined;
-    if (!taper) continue;
-    line += (labels.length > 0 ? BETWEEN + LINE : LINE) * letter;
-    text(`${piece.key}/taper`, taper.title, x0, 2);
-    const head = (Math.max(...HEADS.map(textWidth)) + APART) * letter;
-    const wide = Math.max(...taper.columns.flatMap(({ up, wide: width }) => [up, width].map(textWidth)));
+  for (const { pieces, taper } of alikeTapers(run.pieces, measure)) {
+    const key = `${pieces[0]?.key}/taper`;
+    const heads = [taper.from, 'wide'];
+    if (labels.length > 0) line += BETWEEN * letter;
+    const title = `${pieces.map(({ label }) => label).join(', ')}: ${taper.title}`;
+    for (const [index, words] of wrapText(title, Math.max(TITLE, (x1 - x0) / letter)).entries()) {
+      line += LINE * letter;
+      text(index === 0 ? key : `${key}/title-${index}`, words, x0, 2);
+    }
+    const head = (Math.max(...heads.map(textWidth)) + APART) * letter;
+    const wide = Math.max(...taper.columns.flatMap((one) => [one.at, one.wide].map(textWidth)));
     const column = (wide + APART) * letter;
     const each = Math.max(1, Math.floor((x1 - x0 - head) / column));
     for (let first = 0; first < taper.columns.length; first += each) {
       const row = taper.columns.slice(first, first + each);
-      for (const [index, cell] of HEADS.entries()) {
+      for (const [index, cell] of heads.entries()) {
         line += LINE * letter;
-        text(`${piece.key}/taper/${first}-${index}`, cell, x0, 3);
-        for (const [i, { up, wide: width }] of row.entries())
+        text(`${key}/${first}-${index}`, cell, x0, 3);
+        for (const [i, one] of row.entries())
           text(
-            `${piece.key}/taper/${first + i}-${index}-cell`,
-            index === 0 ? up : width,
+            `${key}/${first + i}-${index}-cell`,
+            index === 0 ? one.at : one.wide,
             x0 + head + i * column,
             3,
           );

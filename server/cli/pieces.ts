@@ -1,8 +1,8 @@
 import { taperLine, taperOf } from '../../language/drawing/index.ts';
 import { cutSlats } from '../../language/figures/index.ts';
-import type { Groove, Piece, RunLayout, Vec3 } from '../../language/layout/index.ts';
+import type { Piece, RunLayout, Vec3 } from '../../language/layout/index.ts';
 import { formatDegrees, formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
-import { asCsv } from '../sheets/index.ts';
+import { asCsv, grooveOf } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
 import { tellBrokenRuns } from './broken-runs.ts';
 import { openFiles } from './open-files.ts';
@@ -144,17 +144,6 @@ function cells(piece: Piece, measure: Measure): string[] {
     taperLine(taperOf(piece, measure)),
     key,
   ];
-}
-
-/** Where a groove is, how wide and deep, and from where along the piece: of an upright one from its foot. */
-function grooveOf(
-  role: Piece['role'],
-  { side, from, to, width, depth }: Groove,
-  length: (ticks: Ticks) => string,
-): string {
-  const sides = role === 'rail' ? { start: 'top', end: 'bottom' } : { start: 'left', end: 'right' };
-  const until = to === undefined ? 'out at the end' : `to ${length(to)}`;
-  return `${sides[side]} ${length(width)} wide, ${length(depth)} deep, from ${length(from)} ${until}`;
 }
 
 function endOf({ miter, bevel }: Piece['cut']['ends'][number]): string {

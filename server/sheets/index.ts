@@ -6,6 +6,7 @@
  */
 export { asCsv } from './csv.ts';
 export { cutWords } from './cut-words.ts';
+export { grooveOf } from './groove-words.ts';
 export { orderRows } from './order-rows.ts';
 export { fileNameOf, ticketsOf } from './tickets.ts';
 export { whyNoPlan } from './why-no-plan.ts';

@@ -1,10 +1,5 @@
-import {
-  labelSheet,
-  type TicketBoard,
-  taperLine,
-  taperOf,
-  ticketSheet,
-} from '../../language/drawing/index.ts';
+import { labelSheet, type TicketBoard, ticketSheet } from '../../language/drawing/index.ts';
+import type { Piece } from '../../language/layout/index.ts';
 import type { Job } from '../../language/model/index.ts';
 import {
   type BoardPlan,
@@ -13,7 +8,8 @@ import {
   type SawnPiece,
   type Takeoff,
 } from '../../language/takeoff/index.ts';
-import { formatLength, type Measure } from '../../language/units/index.ts';
+import { formatLength } from '../../language/units/index.ts';
+import { pieceNotes } from './piece-notes.ts';
 
 /** What is said on every sheet for the saw. */
 const CAUTION =
@@ -39,7 +35,7 @@ export function ticketsOf(takeoff: Takeoff, job: Job): ReadonlyMap<string, strin
               'lengths are long points, longest first',
               ...(isRipped ? ['crosscut each board into its parts, rip parts, then crosscut strips'] : []),
             ].join('; '),
-            ...tapersOf(plan, measure),
+            ...pieceNotes(sawnFrom(plan), measure),
             CAUTION,
           ],
           boards: groupsOf(plan),
@@ -62,18 +58,13 @@ export function ticketsOf(takeoff: Takeoff, job: Job): ReadonlyMap<string, strin
   return sheets;
 }
 
+function sawnFrom({ demands }: BoardPlan): readonly Piece[] {
+  return demands.flatMap(({ wanted }) => wanted.flatMap(({ pieces }) => pieces));
+}
+
 /** A sheet's name as that of a file. */
 export function fileNameOf(sheet: string): string {
   return `${sheet.replace(/[^\p{L}\p{N}_-]+/gu, '-')}.svg`;
-}
-
-/** What scribed pieces are cut to once they are sawn to length. */
-function tapersOf({ demands }: BoardPlan, measure: Measure): readonly string[] {
-  const pieces = demands.flatMap(({ wanted }) => wanted.flatMap((each) => each.pieces));
-  return pieces.flatMap((piece) => {
-    const taper = taperOf(piece, measure);
-    return taper ? [taper.title, `from its foot and wide: ${taperLine(taper)}`] : [];
-  });
 }
 
 /** Boards cut alike together, by the stop of their longest piece, longest first. */
