@@ -60,3 +60,20 @@ it('asks for nothing that is met', async () => {
   );
   expect(found).toEqual([]);
 });
+
+it('offers gaps below those the fit may take where none of them hides enough, and is content with that', async () => {
+  const banded = BANK.replace('end anywhere }', 'end anywhere; fit gaps 5/8" to 7/8" }').replace(
+    `height 4' to 6'; bottom 2" to 4"`,
+    `height 5' 6"; bottom 3"`,
+  );
+  const demand = `viewer path { at 5' along bank, 12' behind; eye 5' }\n${SEAT}\nhide seat from path 92 %`;
+  const open = async (text: string) => {
+    const opened = await openJobs({ '/bank.slat': text }).open('/bank.slat');
+    return { opened, found: opened.findings.filter(({ code }) => code === 'place-seen') };
+  };
+  const { found, opened } = await open(banded + demand);
+  expect(found[0]?.message).toMatch(/A gap of .*" would do, with `fit gaps .*" to 7\/8"`\.$/);
+  const mended = textAfter(opened.document, found[0]?.fixes[0]?.changes ?? []);
+  expect(mended).not.toBe(banded + demand);
+  expect((await open(mended)).found).toEqual([]);
+});

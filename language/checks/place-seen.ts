@@ -1,4 +1,5 @@
 import {
+  type HidingGap,
   hidingGap,
   type Look,
   lookOf,
@@ -7,11 +8,11 @@ import {
   type WorstSight,
   worstSight,
 } from '../figures/index.ts';
-import type { Layout, RunLayout } from '../layout/index.ts';
-import type { HideDemand, Job } from '../model/index.ts';
+import type { Layout } from '../layout/index.ts';
+import type { HideDemand, Job, Origin, TextChange } from '../model/index.ts';
 import { formatLength, spellLength, type Ticks } from '../units/index.ts';
 import { JOB, type LayoutCheck } from './define.ts';
-import type { Finding, Fix } from './finding.ts';
+import type { Finding } from './finding.ts';
 
 const WAYS: Readonly<Record<Way, string>> = {
   gates: 'through gates',
@@ -31,7 +32,7 @@ export const placeSeen: LayoutCheck = {
     message: (a) =>
       `${a.hidden} % of ${a.place} is hidden from ${a.viewer}${a.where}; this job asks for ${a.asked} %. Seen are ${a.ways}.` +
       (a.top === '' ? '' : ` Nothing is seen over a top ${a.top}.`) +
-      (a.gap === '' ? '' : ` A gap of ${a.gap} would do.`),
+      (a.gap === '' ? '' : ` A gap of ${a.gap} would do${a.fit === '' ? '' : `, with \`fit ${a.fit}\``}.`),
   },
   check: (layout, job) => job.hides.flatMap((demand) => judged(layout, job, demand)),
 };
@@ -78,6 +79,7 @@ function judge(look: Look, job: Job, demand: HideDemand): readonly Finding[] {
   // A hundredth of a percent is no one's eye.
   if (sight.seen <= 1 - share.value + 1e-4) return [];
   const narrower = gapThatHides(look, demand);
+  const changes = narrower ? changesFor(narrower) : [];
   const over = sight.ways.over > 0.001 ? neededTop(scene, area, sight.eye) : undefined;
   const measure = job.measure.value;
   return [
@@ -93,12 +95,13 @@ function judge(look: Look, job: Job, demand: HideDemand): readonly Finding[] {
         ways: waysOf(sight),
         top: over ? `${levelText(over.top, job)} from the datum on ${over.run}` : '',
         gap: narrower ? formatLength(narrower.gap, measure) : '',
+        fit: changes[1]?.text ?? '',
       },
       related: [
         { at: viewer.origin, note: viewer.name },
         { at: place.origin, note: place.name },
       ],
-      fixes: narrower ? fixOf(narrower.run, narrower.gap) : [],
+      fixes: narrower ? [{ title: titleOf(changes), changes, preferred: true }] : [],
     },
   ];
 }
@@ -132,23 +135,36 @@ function levelText(level: number, job: Job): string {
 function gapThatHides(
   { scene, area, sight: { ways, eye } }: Look,
   { viewer, place, share }: HideDemand,
-): { readonly gap: Ticks; readonly run: RunLayout } | undefined {
+): HidingGap | undefined {
   // What is seen otherwise no gap can hide.
   if (ways.through < 0.001 || ways.over + ways.past + ways.under > 1 - share.value) return undefined;
   const names = [place.at.run, viewer.at.run];
   const run = scene.runs.find((placed) => names.includes(placed.run.spec.name))?.run;
   if (run?.spec.infill.pattern.gap.origin.why !== 'stated') return undefined;
-  const narrower = hidingGap(scene, run, (tried) => {
+  return hidingGap(scene, run, (tried) => {
     const sight = worstSight(tried, area, [eye]);
     return sight !== undefined && sight.seen <= 1 - share.value + 1e-4;
   });
-  return narrower && { gap: narrower.gap, run };
 }
 
-function fixOf({ spec }: RunLayout, gap: Ticks): readonly Fix[] {
-  const { uri, path } = spec.infill.pattern.gap.origin;
-  const text = spellLength(gap, spec.measure);
+/** The gap in its place, and the least of the fit's gaps where it has to be lower. */
+function changesFor({ run: { spec }, gap, widened }: HidingGap): readonly TextChange[] {
+  const { pattern, fit } = spec.infill;
+  const spelled = (length: Ticks) => spellLength(length, spec.measure);
+  const replace = ({ uri, path }: Origin, text: string): TextChange => ({
+    uri,
+    path,
+    place: 'replace',
+    text,
+  });
+  const remedy = widened === undefined ? undefined : fit.remedies[widened];
   return [
-    { title: `Take a gap of ${text}`, changes: [{ uri, path, place: 'replace', text }], preferred: true },
+    replace(pattern.gap.origin, spelled(gap)),
+    ...(remedy?.value.kind === 'gaps'
+      ? [replace(remedy.origin, `gaps ${spelled(remedy.value.low)} to ${spelled(remedy.value.high)}`)]
+      : []),
   ];
 }
+
+const titleOf = ([gap, fit]: readonly TextChange[]): string =>
+  `Take a gap of ${gap?.text}${fit ? `, with \`fit ${fit.text}\`` : ''}`;

@@ -4,7 +4,7 @@
  * Lives here: geometry of sight. Does not live here: judgment on how much is too much (checks/), pictures (drawing/).
  */
 export { clipped, coveredArea, type Polygon, type Window } from './covered-area.ts';
-export { hidingGap } from './hiding-gap.ts';
+export { type HidingGap, hidingGap } from './hiding-gap.ts';
 export { type Look, lookOf } from './look.ts';
 export { type NeededTop, neededTop } from './needed-top.ts';
 export {
