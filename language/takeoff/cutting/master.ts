@@ -1,3 +1,4 @@
+import { Basis, type Entries, EPSILON } from './basis.ts';
 import type { Pattern } from './problem.ts';
 
 /** A column of the linear program: a pattern and what one of it costs there. */
@@ -7,11 +8,6 @@ export interface Column {
   /** Other limits it counts against, by the places of those limits. */
   readonly also?: readonly number[];
 }
-
-/** Smaller differences are rounding. */
-const EPSILON = 1e-9;
-/** After so many pivots the inverse is made anew. */
-const REFRESH = 120;
 
 /**
  * The linear program of covering demands with patterns: least cost of patterns and of what stays uncovered,
@@ -25,77 +21,65 @@ export class Master {
   readonly columns: Column[] = [];
   /** Worth of one more of each size; then, not above 0, of one more board of each stock. */
   readonly duals: Float64Array;
-  private readonly rows: number;
   private readonly sizes: number;
   private readonly penalties: ArrayLike<number>;
-  private inverse: Float64Array;
-  private readonly right: Float64Array;
-  private basic: Float64Array;
-  /** Of each row: a pattern by its index; shortage, surplus or slack by ~0 and below (see `kindOf`). */
-  private readonly basis: Int32Array;
+  private readonly basis: Basis;
   private readonly stockRow: Int32Array;
-  private sincePivot = 0;
   /** Whether the duals were made from the inverse, not from those before. */
   private exact = false;
-  private readonly entering: Float64Array;
-  private readonly inBasis = new Set<number>();
 
   constructor(demands: ArrayLike<number>, limits: ArrayLike<number>, penalties: ArrayLike<number>) {
     this.sizes = demands.length;
     this.stockRow = new Int32Array(limits.length).fill(-1);
     let rows = this.sizes;
     for (let j = 0; j < limits.length; j++) if ((limits[j] as number) < Infinity) this.stockRow[j] = rows++;
-    this.rows = rows;
     this.penalties = penalties;
-    this.right = new Float64Array(rows);
-    for (let i = 0; i < this.sizes; i++) this.right[i] = demands[i] as number;
+    const right = new Float64Array(rows);
+    for (let i = 0; i < this.sizes; i++) right[i] = demands[i] as number;
     for (let j = 0; j < limits.length; j++) {
       const row = this.stockRow[j] as number;
-      if (row >= 0) this.right[row] = limits[j] as number;
+      if (row >= 0) right[row] = limits[j] as number;
     }
-    this.inverse = identity(rows);
-    this.basic = this.right.slice();
-    this.basis = Int32Array.from({ length: rows }, (_, row) => ~row);
+    this.basis = new Basis(right, (variable) => this.entriesOf(variable));
     this.duals = new Float64Array(this.sizes + limits.length);
-    this.entering = new Float64Array(rows);
   }
 
   /** Sum of costs now; the optimum when no column can enter. */
   get value(): number {
+    const { variables, basic } = this.basis;
     let sum = 0;
-    for (let row = 0; row < this.rows; row++)
-      sum += this.costOf(this.basis[row] as number) * (this.basic[row] as number);
+    for (let row = 0; row < variables.length; row++)
+      sum += this.costOf(variables[row] as number) * (basic[row] as number);
     return sum;
   }
 
   /** How much stays uncovered, in sizes' own penalties. */
   get uncovered(): number {
+    const { variables, basic } = this.basis;
     let sum = 0;
-    for (let row = 0; row < this.rows; row++) {
-      const variable = this.basis[row] as number;
+    for (let row = 0; row < variables.length; row++) {
+      const variable = variables[row] as number;
       if (variable < 0 && ~variable < this.sizes)
-        sum += Math.max(0, this.basic[row] as number) * this.costOf(variable);
+        sum += Math.max(0, basic[row] as number) * this.costOf(variable);
     }
     return sum;
   }
 
   /** Patterns in use and how often. */
   solution(): { readonly column: Column; readonly times: number }[] {
-    const used: { column: Column; times: number }[] = [];
-    for (let row = 0; row < this.rows; row++) {
-      const variable = this.basis[row] as number;
-      const times = this.basic[row] as number;
-      if (variable >= 0 && times > EPSILON) used.push({ column: this.columns[variable] as Column, times });
-    }
-    return used;
+    return this.solutionByIndex().map(({ index, times }) => ({
+      column: this.columns[index] as Column,
+      times,
+    }));
   }
 
   /** As `solution`, by the place of the column. */
   solutionByIndex(): { readonly index: number; readonly times: number }[] {
+    const { variables, basic } = this.basis;
     const used: { index: number; times: number }[] = [];
-    for (let row = 0; row < this.rows; row++) {
-      const index = this.basis[row] as number;
-      const times = this.basic[row] as number;
+    for (let row = 0; row < variables.length; row++) {
+      const index = variables[row] as number;
+      const times = basic[row] as number;
       if (index >= 0 && times > EPSILON) used.push({ index, times });
     }
     return used;
@@ -106,6 +90,7 @@ export class Master {
    * large by, since no column may have a reduced cost below 0 and there are no more boards than the limits say.
    */
   provenUncovered(): number {
+    const { right } = this.basis;
     let value = 0;
     let boards = 0;
     let worst = 0;
@@ -113,14 +98,14 @@ export class Master {
     for (let i = 0; i < this.sizes; i++) {
       const dual = Math.min(Math.max(0, this.duals[i] as number), this.penalties[i] as number);
       worst = Math.max(worst, Math.abs(dual - (this.duals[i] as number)) * 1e3);
-      value += dual * (this.right[i] as number);
-      added += dual * (this.right[i] as number);
+      value += dual * (right[i] as number);
+      added += dual * (right[i] as number);
     }
     for (let j = 0; j < this.stockRow.length; j++) {
       const row = this.stockRow[j] as number;
       if (row < 0) continue;
-      boards += this.right[row] as number;
-      value += Math.min(0, this.duals[this.sizes + j] as number) * (this.right[row] as number);
+      boards += right[row] as number;
+      value += Math.min(0, this.duals[this.sizes + j] as number) * (right[row] as number);
     }
     for (const column of this.columns) worst = Math.max(worst, 0 - this.reducedCost(column));
     // Sums of floats err by less than this share of what was added.
@@ -137,17 +122,23 @@ export class Master {
         this.price();
         continue;
       }
-      if (!this.pivot(variable)) return false;
+      const pivoted = this.basis.pivot(
+        variable,
+        (leaving) => this.shiftDuals(leaving, this.reducedCostOf(variable)),
+        () => this.price(),
+      );
+      if (!pivoted) return false;
     }
     return false;
   }
 
   /** y = c_B B^-1. */
   private price(): void {
-    const { rows, inverse, duals } = this;
+    const { duals } = this;
+    const { rows, inverse, variables } = this.basis;
     const y = new Float64Array(rows);
     for (let row = 0; row < rows; row++) {
-      const cost = this.costOf(this.basis[row] as number);
+      const cost = this.costOf(variables[row] as number);
       if (cost === 0) continue;
       const at = row * rows;
       for (let k = 0; k < rows; k++) y[k] = (y[k] as number) + cost * (inverse[at + k] as number);
@@ -162,7 +153,8 @@ export class Master {
 
   /** Duals after a pivot, from those before: a step along the new row of the inverse. */
   private shiftDuals(leaving: number, by: number): void {
-    const { rows, inverse, duals } = this;
+    const { duals } = this;
+    const { rows, inverse } = this.basis;
     const from = leaving * rows;
     for (let i = 0; i < this.sizes; i++) duals[i] = (duals[i] as number) + by * (inverse[from + i] as number);
     for (let j = 0; j < this.stockRow.length; j++) {
@@ -198,7 +190,7 @@ export class Master {
       if (row >= 0 && reduced < lowest) [lowest, chosen] = [reduced, ~row];
     }
     for (let p = 0; p < this.columns.length; p++) {
-      if (this.inBasis.has(p)) continue;
+      if (this.basis.has(p)) continue;
       const reduced = this.reducedCost(this.columns[p] as Column);
       if (reduced < lowest) [lowest, chosen] = [reduced, p];
     }
@@ -225,19 +217,7 @@ export class Master {
     return row < this.sizes ? (this.penalties[row] as number) : 0;
   }
 
-  /** Columns of the constraint matrix, times the inverse. */
-  private enteringColumn(variable: number): Float64Array {
-    const { rows, inverse, entering } = this;
-    entering.fill(0);
-    const add = (k: number, by: number) => {
-      for (let row = 0; row < rows; row++)
-        entering[row] = (entering[row] as number) + by * (inverse[row * rows + k] as number);
-    };
-    for (const [k, by] of this.entriesOf(variable)) add(k, by);
-    return entering;
-  }
-
-  private entriesOf(variable: number): (readonly [row: number, by: number])[] {
+  private entriesOf(variable: number): Entries {
     if (variable < 0) {
       const code = ~variable;
       return code >= SURPLUS ? [[code - SURPLUS, -1]] : [[code, 1]];
@@ -251,98 +231,8 @@ export class Master {
     }
     return entries;
   }
-
-  private pivot(variable: number): boolean {
-    const { rows, inverse, basic } = this;
-    const column = this.enteringColumn(variable);
-    let leaving = -1;
-    let least = Infinity;
-    for (let row = 0; row < rows; row++) {
-      const by = column[row] as number;
-      if (by <= EPSILON) continue;
-      const ratio = Math.max(0, basic[row] as number) / by;
-      // Of alike ratios the largest pivot, for steadiness.
-      if (ratio < least - EPSILON || (ratio < least + EPSILON && by > (column[leaving] as number))) {
-        least = Math.min(least, ratio);
-        leaving = row;
-      }
-    }
-    if (leaving < 0) return false;
-    const by = column[leaving] as number;
-    const step = Math.max(0, basic[leaving] as number) / by;
-    const from = leaving * rows;
-    for (let k = 0; k < rows; k++) inverse[from + k] = (inverse[from + k] as number) / by;
-    for (let row = 0; row < rows; row++) {
-      const factor = column[row] as number;
-      if (row === leaving || factor === 0) continue;
-      basic[row] = (basic[row] as number) - factor * step;
-      const at = row * rows;
-      for (let k = 0; k < rows; k++)
-        inverse[at + k] = (inverse[at + k] as number) - factor * (inverse[from + k] as number);
-    }
-    basic[leaving] = step;
-    this.shiftDuals(leaving, this.reducedCostOf(variable));
-    this.inBasis.delete(this.basis[leaving] as number);
-    this.basis[leaving] = variable;
-    if (variable >= 0) this.inBasis.add(variable);
-    if (++this.sincePivot >= Math.max(REFRESH, rows)) {
-      this.refresh();
-      this.price();
-    }
-    return true;
-  }
-
-  /** The inverse of the basis, by elimination with the largest pivots; what rounding has gathered is gone. */
-  private refresh(): void {
-    const { rows } = this;
-    this.sincePivot = 0;
-    const matrix = new Float64Array(rows * rows);
-    for (let row = 0; row < rows; row++)
-      for (const [k, by] of this.entriesOf(this.basis[row] as number)) matrix[k * rows + row] = by;
-    const inverse = inverted(matrix, rows);
-    if (!inverse) return;
-    this.inverse = inverse;
-    for (let row = 0; row < rows; row++) {
-      let sum = 0;
-      for (let k = 0; k < rows; k++) sum += (inverse[row * rows + k] as number) * (this.right[k] as number);
-      this.basic[row] = Math.abs(sum) < EPSILON ? 0 : sum;
-    }
-  }
 }
 
 /** Surplus variables are told from shortage and slack by this. */
 const SURPLUS = 1 << 20;
 const surplusOf = (size: number): number => ~(size + SURPLUS);
-
-function identity(rows: number): Float64Array {
-  const matrix = new Float64Array(rows * rows);
-  for (let row = 0; row < rows; row++) matrix[row * rows + row] = 1;
-  return matrix;
-}
-
-function inverted(matrix: Float64Array, rows: number): Float64Array | undefined {
-  const inverse = identity(rows);
-  for (let k = 0; k < rows; k++) {
-    let pivot = k;
-    for (let row = k + 1; row < rows; row++)
-      if (Math.abs(matrix[row * rows + k] as number) > Math.abs(matrix[pivot * rows + k] as number))
-        pivot = row;
-    const by = matrix[pivot * rows + k] as number;
-    if (Math.abs(by) < 1e-12) return undefined;
-    for (const each of [matrix, inverse]) {
-      for (let c = 0; c < rows; c++) {
-        const held = each[pivot * rows + c] as number;
-        each[pivot * rows + c] = each[k * rows + c] as number;
-        each[k * rows + c] = held / by;
-      }
-    }
-    for (let row = 0; row < rows; row++) {
-      const factor = matrix[row * rows + k] as number;
-      if (row === k || factor === 0) continue;
-      for (const each of [matrix, inverse])
-        for (let c = 0; c < rows; c++)
-          each[row * rows + c] = (each[row * rows + c] as number) - factor * (each[k * rows + c] as number);
-    }
-  }
-  return inverse;
-}
