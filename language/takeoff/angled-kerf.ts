@@ -14,4 +14,14 @@ export function moreKerf({ ends }: Pick<Cut, 'ends'>, kerf: Ticks, step: Ticks):
   return more > 1e-6 && Number.isFinite(more) ? ceilToStep(more, step) : 0;
 }
 
+/** The same where the longest board gives so much: a piece as long as a board needs no cut beside it. */
+export function moreWithin(
+  cut: Pick<Cut, 'ends'>,
+  length: Ticks,
+  longest: Ticks,
+  { kerf, step }: { readonly kerf: Ticks; readonly step: Ticks },
+): Ticks {
+  return Math.min(moreKerf(cut, kerf, step), Math.max(0, longest - length));
+}
+
 const tangent = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);

@@ -1,6 +1,6 @@
 import { isMetric, type Job, type Stock } from '../model/index.ts';
 import { inches, type Money, mm, type Ticks } from '../units/index.ts';
-import { moreKerf } from './angled-kerf.ts';
+import { moreWithin } from './angled-kerf.ts';
 import { type CutInstance, type CutSearch, type NoPlan, searchCuts } from './cutting/index.ts';
 import { boughtFor, type StockDemand, sawnWidth, widthOf } from './demand.ts';
 import { type PlannedBoard, plannedBoard, type SawnPiece } from './planned-board.ts';
@@ -111,7 +111,8 @@ function worthOf(bought: Stock, length: Ticks, byPrice: boolean): number {
 }
 
 /** Pieces by what the planner calls them: those that take one length and width of a board are alike. */
-function piecesByLabel({ demands, bought, kerf, step, trim }: About, yard: Sources['yard']) {
+function piecesByLabel(about: About, yard: Sources['yard']) {
+  const { demands, bought, trim } = about;
   const longest = Math.max(
     ...bought.lengths.map(({ value }) => value - trim),
     ...yard.map((board) => board.length - board.trim),
@@ -121,8 +122,7 @@ function piecesByLabel({ demands, bought, kerf, step, trim }: About, yard: Sourc
     for (const { length, pieces } of wanted)
       for (const piece of pieces) {
         const width = sawnWidth(piece, stock, bought);
-        // A piece as long as a board needs no cut beside it.
-        const more = Math.min(moreKerf(piece.cut, kerf, step), Math.max(0, longest - length));
+        const more = moreWithin(piece.cut, length, longest, about);
         const label = `${length + more} ${width}`;
         const held = byLabel.get(label) ?? { length: length + more, width, pieces: [] };
         held.pieces.push({ piece, length, more });
@@ -164,7 +164,12 @@ function planOf(search: CutSearch, about: About, { bought, yard, priced, byPrice
   const plan = search.plan();
   if ('kind' in plan) return { ...about, ...NOTHING, none: plan };
   const left = piecesByLabel(about, yard);
-  const take = (label: string) => left.get(label)?.pieces.shift();
+  const taken = new Map<string, number>();
+  const take = (label: string) => {
+    const at = taken.get(label) ?? 0;
+    taken.set(label, at + 1);
+    return left.get(label)?.pieces[at];
+  };
   const sold = bought.lengths.length;
   const boards = plan.boards.map((board) => {
     const own = yard[board.stock - sold];

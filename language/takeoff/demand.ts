@@ -58,7 +58,9 @@ export function demandsByBought(demands: readonly StockDemand[]): readonly (read
   const byBought = new Map<string, StockDemand[]>();
   for (const demand of demands) {
     const { name } = boughtFor(demand.stock);
-    byBought.set(name, [...(byBought.get(name) ?? []), demand]);
+    const held = byBought.get(name);
+    if (held) held.push(demand);
+    else byBought.set(name, [demand]);
   }
   return [...byBought.values()];
 }

@@ -1,6 +1,7 @@
 import { baysOf, type Piece, type RunLayout } from '../layout/index.ts';
 import type { FlatStock, Job } from '../model/index.ts';
 import { ceilToStep, type Ticks } from '../units/index.ts';
+import { moreWithin } from './angled-kerf.ts';
 import { kerfOf } from './board-plan.ts';
 import { planCuts } from './cutting/index.ts';
 import { boughtFor, sawnWidth } from './demand.ts';
@@ -62,7 +63,9 @@ function lackingOf(pieces: readonly Piece[], run: RunLayout, job: Job): Pile['mi
   for (const piece of pieces) {
     const stock = stocks.get(piece.cut.stock);
     const name = stock ? boughtFor(stock).name : piece.cut.stock;
-    byBought.set(name, [...(byBought.get(name) ?? []), piece]);
+    const held = byBought.get(name);
+    if (held) held.push(piece);
+    else byBought.set(name, [piece]);
   }
   return [...byBought.values()].flatMap((own) => cutFrom(own, stocks, job));
 }
@@ -73,26 +76,36 @@ function cutFrom(
   stocks: ReadonlyMap<string, FlatStock>,
   job: Job,
 ): Pile['missing'] {
-  const wanted = new Map<string, { stock: string; length: Ticks; width: Ticks; count: number }>();
-  const names = new Set<string>();
+  const wanted = new Map<
+    string,
+    { stock: string; length: Ticks; taken: Ticks; width: Ticks; count: number }
+  >();
+  const trim = job.saw.trim?.value ?? 0;
+  const about = { kerf: kerfOf(job), step: job.measure.value.step };
+  const names = new Set(
+    pieces.flatMap(({ cut }) => {
+      const stock = stocks.get(cut.stock);
+      return stock ? [cut.stock, boughtFor(stock).name] : [cut.stock];
+    }),
+  );
+  const yard = yardOf(job, names);
+  const longest = Math.max(0, ...yard.map((one) => one.length - one.trim));
   for (const piece of pieces) {
     const stock = stocks.get(piece.cut.stock);
     const bought = stock && boughtFor(stock);
     const width = stock && bought ? sawnWidth(piece, stock, bought) : piece.cut.width;
-    const length = ceilToStep(piece.cut.longPoint, job.measure.value.step);
-    const label = `${piece.cut.stock} ${length} ${width}`;
-    const held = wanted.get(label) ?? { stock: piece.cut.stock, length, width, count: 0 };
+    const length = ceilToStep(piece.cut.longPoint, about.step);
+    const taken = length + moreWithin(piece.cut, length, longest, about);
+    const label = `${piece.cut.stock} ${length} ${taken} ${width}`;
+    const held = wanted.get(label) ?? { stock: piece.cut.stock, length, taken, width, count: 0 };
     held.count++;
     wanted.set(label, held);
-    names.add(piece.cut.stock);
-    if (bought) names.add(bought.name);
   }
   const boughtWidth = (name: string) =>
     widthIn(name, stocks) ?? Math.max(...[...wanted.values()].map(({ width }) => width));
-  const sources = yardOf(job, names).map((one) => ({ ...one, width: boughtWidth(one.stock) }));
-  const trim = job.saw.trim?.value ?? 0;
-  const fits = ({ length, width }: { length: Ticks; width: Ticks }) =>
-    sources.some((one) => length <= one.length - one.trim && width <= one.width);
+  const sources = yard.map((one) => ({ ...one, width: boughtWidth(one.stock) }));
+  const fits = ({ taken, width }: { taken: Ticks; width: Ticks }) =>
+    sources.some((one) => taken <= one.length - one.trim && width <= one.width);
   const missing = ([, { stock, length, count }]: [
     string,
     { stock: string; length: Ticks; count: number },
@@ -103,9 +116,9 @@ function cutFrom(
   let steps = 0;
   const plan = planCuts(
     {
-      kerf: kerfOf(job),
+      kerf: about.kerf,
       trim,
-      pieces: tried.map(([label, { length, width, count }]) => ({ label, length, width, count })),
+      pieces: tried.map(([label, { taken, width, count }]) => ({ label, length: taken, width, count })),
       stock: sources.map(({ length, width, count, trim: own }) => ({
         length: length + trim - own,
         width,
