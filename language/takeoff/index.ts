@@ -10,8 +10,8 @@ export * from './cutting/index.ts';
 export { demandOf, type StockDemand, type Wanted } from './demand.ts';
 export { coatedOf, hardwareOf, type Item, treatedEnds } from './hardware.ts';
 export { type OptionFigures, optionFigures } from './option-figures.ts';
-export { type OrderLine, orderOf, sparesFor } from './order.ts';
-export { type PartOf, type Pile, pileOf } from './pile.ts';
+export { type OrderLine, orderOf } from './order.ts';
+export { type Pile, pileOf } from './pile.ts';
 export {
   type PlannedBoard,
   type PlannedPart,

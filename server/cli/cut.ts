@@ -94,8 +94,7 @@ function asText(
     else alike.set(key, { board, times: 1 });
   }
   const lines = [...alike.values()].map(
-    ({ board, times }) =>
-      `${times} x ${length(board.length)}: ${cutsOf(board)}; offcut ${length(round(board.offcut))}`,
+    ({ board, times }) => `${times} x ${board.length}: ${cutsOf(board)}; offcut ${round(board.offcut)}`,
   );
   const bought = round(boards.reduce((sum, board) => sum + board.length, 0));
   const what = by === 'waste' ? 'length bought' : 'cost';
@@ -105,10 +104,6 @@ function asText(
     : `Not proven: ${what} may be up to ${round(judged - bound)} lower (bound ${round(bound)}).`;
   const kerf = `kerf ${instance.kerf}${instance.trim ? `, trim ${instance.trim} a board` : ''}${unit ? `, in ${unit}` : ''}`;
   return `${[...lines, '', `${boards.length} boards, ${bought} bought, cost ${cost}; ${kerf}.`, proof].map(printable).join('\n')}\n`;
-
-  function length(value: number): string {
-    return String(value);
-  }
 }
 
 /** What a board is crosscut into; where pieces have widths, with the strips of each part. */

@@ -76,7 +76,9 @@ function groupsOf({ boards, kerf, bought, keptFrom }: BoardPlan): readonly Ticke
       strips.map(({ width, pieces }) => [width, pieces.map((piece) => piece.length)]),
     ]);
     const key = JSON.stringify([board.stock, board.length, board.onHand?.length, cuts]);
-    alike.set(key, [...(alike.get(key) ?? []), board]);
+    const held = alike.get(key);
+    if (held) held.push(board);
+    else alike.set(key, [board]);
   }
   return [...alike.values()]
     .sort((a, b) => longestOf(b[0]) - longestOf(a[0]) || (b[0]?.length ?? 0) - (a[0]?.length ?? 0))

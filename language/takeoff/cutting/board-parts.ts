@@ -2,6 +2,7 @@ import { segmentOf } from './fill-by-tables.ts';
 import type { CutPart, Pattern, Problem, Ripping, Segment } from './problem.ts';
 import { searchRips } from './rip-search.ts';
 import { ripTables } from './rip-tables.ts';
+import type { TakeLabels } from './take-labels.ts';
 
 /** Of looking for a shorter way to cut the same pieces from a board. */
 const STEPS = 3_000;
@@ -81,12 +82,11 @@ function trimmed(segments: readonly Segment[], counts: Int32Array, ripping: Ripp
 export function partsOf(
   segments: readonly Segment[],
   stock: number,
-  labels: readonly string[][],
+  take: TakeLabels,
   { ripping, unit }: Problem & { readonly ripping: Ripping },
 ): CutPart[] {
   const across = ripping.across[ripping.acrossOf[stock] as number];
   const lengthOf = (along: number) => along * unit - ripping.kerf;
-  const take = (item: number, count: number) => (labels[item] as string[]).splice(0, count);
   return segments
     .flatMap(({ along, strips }): CutPart[] => {
       const [first] = strips;

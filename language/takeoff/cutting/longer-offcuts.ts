@@ -19,10 +19,13 @@ export function longerOffcuts(problem: Problem, boards: readonly Pattern[]): Pat
   for (let round = 0; round < ROUNDS && settled.size < result.length - 1; round++) {
     const most = longestOf(result.map(left), settled);
     let gained = false;
+    // Of boards cut alike one is asked, until the giver has changed.
+    let refused = new Set<Pattern>();
     for (let at = 0; at < result.length; at++) {
       const giver = result[most] as Pattern;
       const taker = result[at] as Pattern;
-      if (at === most || settled.has(at) || left(taker) === 0) continue;
+      if (at === most || settled.has(at) || refused.has(taker) || left(taker) === 0) continue;
+      refused.add(taker);
       const both = together(sizes.length, giver, taker);
       const knapsack = solveKnapsacks(sizes, both, sizes, [capacities[taker.stock] as number], {
         above: [spaceOf(taker, problem)],
@@ -35,6 +38,7 @@ export function longerOffcuts(problem: Problem, boards: readonly Pattern[]): Pat
       if (keptOf([left(taken), left(given)], problem) < keptOf([left(taker), left(giver)], problem)) continue;
       result[at] = taken;
       result[most] = given;
+      refused = new Set();
       gained = true;
     }
     if (!gained) settled.add(most);

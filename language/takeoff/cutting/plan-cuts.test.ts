@@ -102,6 +102,19 @@ it('names pieces that are too long, and those that limited stock has no place fo
   ).toEqual({ kind: 'too-few-boards', lacking: [{ label: '40', count: 1 }] });
 });
 
+it('plans as many pieces as are told one by one, without a limit of its own on the list', () => {
+  const pieces = Array.from({ length: 100_000 }, (_, i) => ({
+    label: `p${i}`,
+    length: 20 + (i % 2),
+    count: 1,
+  }));
+  const began = performance.now();
+  const found = searchCuts({ kerf: 0, pieces, stock: [{ length: 100, price: 1 }] }).plan();
+  // By hand: 5 of 20 or 4 of 21 a board, and what is left of one length with what is left of the other.
+  expect(found).toMatchObject({ boards: { length: 22_500 } });
+  expect(performance.now() - began).toBeLessThan(20_000);
+});
+
 it('tells of a gap, never of a proof, when it is stopped early', () => {
   const random = seeded(5);
   const pieces = Array.from({ length: 60 }, (_, i) => ({

@@ -16,6 +16,7 @@ import type {
 } from './problem.ts';
 import { longerRippedOffcuts, type RippedBoard } from './rip-offcuts.ts';
 import { type Progress, search } from './solve.ts';
+import { type TakeLabels, takeLabels } from './take-labels.ts';
 
 /** A search for the cheapest plan that can be gone on with at any time, and left at any time. */
 export interface CutSearch {
@@ -72,11 +73,11 @@ function planOf(
     return done && bound >= cost && !problem.ripping?.coarse
       ? { kind: 'too-few-boards', lacking: lackingOf(problem) }
       : { kind: 'none-yet' };
-  const labels = problem.labels.map((each) => [...each]);
+  const take = takeLabels(problem.labels);
   const { ripping } = problem;
   const cut = ripping
-    ? rippedBoards(packing, labels, { ...problem, ripping }, instance, isProven({ cost, bound }, problem))
-    : longerOffcuts(problem, eachOnce(packing)).map((pattern) => boardOf(pattern, labels, problem, instance));
+    ? rippedBoards(packing, take, { ...problem, ripping }, instance, isProven({ cost, bound }, problem))
+    : longerOffcuts(problem, eachOnce(packing)).map((pattern) => boardOf(pattern, take, problem, instance));
   const boards = cut.sort((a, b) => b.length - a.length || a.offcut - b.offcut);
   return {
     boards,
@@ -96,12 +97,10 @@ const eachOnce = (packing: Packing): Pattern[] =>
   packing.flatMap(({ pattern, times }) => Array.from({ length: times }, () => pattern));
 
 /** Takes the labels of a board's pieces from those left of each size. */
-function boardOf(pattern: Pattern, labels: string[][], problem: Problem, instance: CutInstance): CutBoard {
+function boardOf(pattern: Pattern, take: TakeLabels, problem: Problem, instance: CutInstance): CutBoard {
   const stock = problem.stockOf[pattern.stock] as number;
   const { length, price } = instance.stock[stock] as CutInstance['stock'][number];
-  const pieces = pattern.items.flatMap((item, k) =>
-    (labels[item] as string[]).splice(0, pattern.counts[k] as number),
-  );
+  const pieces = pattern.items.flatMap((item, k) => take(item, pattern.counts[k] as number));
   // A cut parts the offcut from the last piece.
   const offcut = Math.max(0, length - (instance.trim ?? 0) - spaceOf(pattern, problem) * problem.unit);
   return { stock, length, price, pieces, offcut };
@@ -110,7 +109,7 @@ function boardOf(pattern: Pattern, labels: string[][], problem: Problem, instanc
 /** Boards with their parts; patterns that are cut often are laid out once. */
 function rippedBoards(
   packing: Packing,
-  labels: string[][],
+  take: TakeLabels,
   problem: Problem & { readonly ripping: Ripping },
   instance: CutInstance,
   thorough: boolean,
@@ -122,7 +121,7 @@ function rippedBoards(
   return longerRippedOffcuts(all, problem).map(({ stock: at, segments }) => {
     const stock = problem.stockOf[at] as number;
     const { length, price } = instance.stock[stock] as CutInstance['stock'][number];
-    const parts = partsOf(segments, at, labels, problem);
+    const parts = partsOf(segments, at, take, problem);
     const offcut = Math.max(0, length - (instance.trim ?? 0) - alongOf(segments) * problem.unit);
     const pieces = parts.flatMap(({ strips }) => strips.flatMap((strip) => strip.pieces));
     return { stock, length, price, pieces, offcut, parts };

@@ -82,8 +82,8 @@ function withoutBoard(
   const labelsOf = (bad: (piece: CutInstance['pieces'][number]) => boolean) =>
     pieces.filter(bad).map(({ label }) => label);
   const [longest, widest] = [
-    Math.max(0, ...stock.map(({ length }) => length - trim)),
-    Math.max(0, ...stock.map(({ width = 0 }) => width)),
+    stock.reduce((most, { length }) => Math.max(most, length - trim), 0),
+    stock.reduce((most, { width = 0 }) => Math.max(most, width), 0),
   ];
   const tooWide = stock.length > 0 ? labelsOf(({ width = 0 }) => width > widest + 1e-9) : [];
   if (tooWide.length > 0) return { kind: 'too-wide', labels: tooWide, widest };
@@ -122,7 +122,7 @@ function check({ kerf, trim = 0, pieces, stock }: CutInstance): void {
     throw new RangeError('counts are whole numbers, 0 or more');
   const total = pieces.reduce((sum, { count }) => sum + count, 0);
   if (total > MOST_PIECES) throw new RangeError(`more than ${MOST_PIECES} pieces are not planned at once`);
-  if (Math.max(0, ...stock.map(({ price }) => price)) * (total + 1) ** 2 > 2 ** 51)
+  if (stock.some(({ price }) => price * (total + 1) ** 2 > 2 ** 51))
     throw new RangeError('prices are too large for so many pieces');
   if (!stock.every(({ price }) => Number.isSafeInteger(price) && price >= 0))
     throw new RangeError('prices are whole numbers of the smallest unit of money, 0 or more');
@@ -132,7 +132,7 @@ function check({ kerf, trim = 0, pieces, stock }: CutInstance): void {
 function wholeNumbers(lengths: readonly number[]): { whole: (length: number) => number; factor: number } {
   let factor = 1;
   while (factor < FINEST && !lengths.every((one) => isWhole(one * factor))) factor *= 10;
-  const most = Math.max(...lengths) * factor;
+  const most = lengths.reduce((longest, one) => Math.max(longest, one), 0) * factor;
   if (most > LARGEST) throw new RangeError('lengths are too large for their finest fraction');
   return { whole: (length) => Math.round(length * factor), factor };
 }
