@@ -82,6 +82,11 @@ it('spreads whole pitches evenly where the ground allows, and else follows it', 
   expect(evenDrops([2, 0, 3, 1, 2])).toEqual([2, 0, 3, 1, 2]);
   // By hand: tight over 0, 1 and the last 6, five pitches over three transitions go 2, 1, 2.
   expect(evenDrops([0, 1, 6, 6, 6])).toEqual([0, 1, 3, 4, 6]);
+  // Two steps in eight bays: lines of 4, 3 and 1 bays, as the ground allows no 3, 3, 2, and not of 5, 2 and 1; one step
+  // in eight, allowed from the fourth bay on: 4 and 4.
+  expect(evenDrops([0, 0, 0, 0, 1, 1, 1, 2])).toEqual([0, 0, 0, 0, 1, 1, 1, 2]);
+  expect(evenDrops([0, 0, 0, 1, 1, 1, 1, 1])).toEqual([0, 0, 0, 0, 1, 1, 1, 1]);
+  expect(evenDrops([2, 1, 1, 1, 0, 0, 0, 0])).toEqual([2, 1, 1, 1, 0, 0, 0, 0]);
 });
 
 it('never steps lower than the ground allows, and never up where it falls', () => {
