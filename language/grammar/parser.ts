@@ -1,11 +1,14 @@
 import {
   type AstNode,
+  createCompletionParser,
   createParser,
+  type LangiumCompletionParser,
   type LangiumCoreServices,
   LangiumParser,
   type ParseResult,
   type ParserOptions,
 } from 'langium';
+import { raiseBriefly } from './brief-errors.ts';
 import { explainErrors } from './explain-errors.ts';
 import { SlatLexer } from './lexer.ts';
 import { SyntaxWords } from './syntax-words.ts';
@@ -65,5 +68,13 @@ function unexplained(error: ParseResult['parserErrors'][number]): ParseResult['p
 export function createSlatParser(services: LangiumCoreServices): SlatParser {
   const parser = createParser(services.Grammar, new SlatParser(services), services.parser.Lexer.definition);
   parser.finalize();
+  raiseBriefly(parser);
+  return parser;
+}
+
+/** The parser that finds what may come next; it meets an error wherever a text is still being typed. */
+export function createSlatCompletionParser(services: LangiumCoreServices): LangiumCompletionParser {
+  const parser = createCompletionParser(services);
+  raiseBriefly(parser);
   return parser;
 }

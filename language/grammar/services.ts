@@ -14,7 +14,7 @@ import { SlatGeneratedModule, SlatGeneratedSharedModule } from './generated/modu
 import { SlatLexer } from './lexer.ts';
 import { SlatLexerMessages } from './lexer-messages.ts';
 import { SlatLinker } from './linker.ts';
-import { createSlatParser } from './parser.ts';
+import { createSlatCompletionParser, createSlatParser } from './parser.ts';
 import { SlatDocumentBuilder, SlatIndexManager } from './relinking.ts';
 import { SlatScopeProvider } from './scope.ts';
 import { SlatScopeComputation } from './symbols.ts';
@@ -52,6 +52,7 @@ export const SlatModule: Module<LangiumCoreServices, PartialLangiumCoreServices>
     Lexer: (services) => new SlatLexer(services),
     LexerErrorMessageProvider: () => new SlatLexerMessages(),
     LangiumParser: (services) => createSlatParser(services),
+    CompletionParser: (services) => createSlatCompletionParser(services),
     ValueConverter: () => new SlatValueConverter(),
   },
   references: {
