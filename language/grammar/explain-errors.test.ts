@@ -77,6 +77,7 @@ it.each([
     inRun('xyzzy 6'),
     `2:3-8 \`xyzzy\` begins no statement of a run; statements begin with \`seen\`, \`length\`, \`posts\`, \`embed\`, \`tops\` ${SAID_SHORT}.`,
   ],
+  [inRun('butt'), '2:3-7 `butt` begins no statement of a run; write `corner butt`.'],
   [
     'board a { width 5" thicknes 1" }',
     '1:20-28 `thicknes` is no statement of a board; did you mean `thickness`?',

@@ -160,10 +160,23 @@ class Explanation implements Explained {
       this.report(place, misspelled(image, near, type));
     else if (homes) this.report(place, `${code(word)} belongs in ${homes}, not in ${here}.`);
     else {
-      const begin = oneOf([...this.starters()].map(code));
-      this.report(place, `${code(image)} begins no statement of ${here}; statements begin with ${begin}.`);
+      const leads = this.wordsBefore(place, word).map((start) => code(`${start} ${image}`));
+      const begin = [...this.starters()].map(code);
+      const instead = leads.length > 0 ? `write ${oneOf(leads)}` : `statements begin with ${oneOf(begin)}`;
+      this.report(place, `${code(image)} begins no statement of ${here}; ${instead}.`);
     }
     return this.skipStatement(place + 1);
+  }
+
+  /** First words of statements that go on with this one, which stands without them; what any name could be is no word. */
+  private wordsBefore(place: number, word: string): readonly string[] {
+    const token = this.view.tokens[place];
+    if (!token || word === 'ID') return [];
+    const rule = this.blockWords()?.statements ?? '';
+    const named = (name: string) => ({ ...token, image: name, tokenType: { ...token.tokenType, name } });
+    const goesOn = (start: string, next: string) =>
+      this.syntax.read(rule, [named(start), named(next)], 0).furthest === 2;
+    return [...this.starters()].filter((start) => goesOn(start, word) && !goesOn(start, 'ID'));
   }
 
   /** Reports where a statement or a head stops making sense. */
