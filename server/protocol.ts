@@ -84,6 +84,8 @@ export interface Material {
   readonly under?: readonly Material[];
   /** So many pieces are under it, to be asked for. */
   readonly pieces?: number;
+  /** Made of the keys of those pieces: other than before when they are, so that what is unfolded is asked for anew. */
+  readonly mark?: string;
   /** Key of the piece it is, for `LocatePiece`. */
   readonly piece?: string;
 }

@@ -19,6 +19,7 @@ export { type Fill, type Ink, PENS, type Pen } from './pens.ts';
 export { type Bounds, boundsOf, placeLabels } from './place-labels.ts';
 export { planLetter, planOf, plansOf } from './plan.ts';
 export { dimensionChains } from './run-chains.ts';
+export { hashText } from './hash.ts';
 export { sectionLetter, sectionOf } from './section.ts';
 export { arrangeSheet, type Sheet, type SheetPlace } from './sheet.ts';
 export { groupElement, labelElements, type SvgElement } from './svg-mapping.ts';

@@ -1,3 +1,4 @@
+import { hashText } from '../../language/drawing/index.ts';
 import { isMetric, type Job } from '../../language/model/index.ts';
 import {
   type BoardPlan,
@@ -158,6 +159,7 @@ function cutLines(
       note: `left ${shown(same[0]?.offcut ?? 0)}`,
       kind: 'cut',
       pieces: keys.length,
+      mark: hashText(keys.join('\n')),
     };
   });
 }

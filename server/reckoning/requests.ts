@@ -22,7 +22,7 @@ import {
   type Tried,
 } from '../protocol.ts';
 import type { SlatServerSharedServices } from '../services.ts';
-import { runAt, runsIn } from '../work/index.ts';
+import { normalUri, runAt, runsIn, workedOut } from '../work/index.ts';
 import type { Answers, Ask } from './ask.ts';
 import { pieceLines } from './piece-lines.ts';
 
@@ -35,62 +35,60 @@ export function answerReckoningRequests(connection: Connection, shared: SlatServ
     const { totals, stale } = Totals.of(uri);
     return { uri, ...(totals ? { lines: totals.lines, summary: totals.job } : {}), stale };
   };
-  connection.onRequest(FollowMaterials, async ({ uri }: DocumentParams, token): Promise<Materials> => {
-    const address = normal(uri);
-    await Keeper.untilLinked(address, token);
-    Totals.follow(address);
-    return materials(address);
+  connection.onRequest(FollowMaterials, ({ uri }: DocumentParams, token): Promise<Materials | null> => {
+    return workedOut(Keeper, uri, token, (address) => {
+      Totals.follow(address);
+      return materials(address);
+    });
   });
-  connection.onNotification(LeaveMaterials, ({ uri }: DocumentParams) => Totals.leave(normal(uri)));
+  connection.onNotification(LeaveMaterials, ({ uri }: DocumentParams) => Totals.leave(normalUri(uri)));
   Totals.onChanged((uri) => {
     if (Totals.isFollowed(uri)) void connection.sendNotification(MaterialsChanged, materials(uri));
   });
   connection.onRequest(MaterialPieces, ({ uri, id }: MaterialPiecesParams): readonly Material[] => {
-    const keys = Totals.of(normal(uri)).totals?.pieces[id] ?? [];
-    const kept = Keeper.of(normal(uri));
+    const keys = Totals.of(normalUri(uri)).totals?.pieces[id] ?? [];
+    const kept = Keeper.of(normalUri(uri));
     return kept ? pieceLines(keys, id, kept.runs, kept.work.job) : [];
   });
 
   const reckon = async <A extends Ask>(
-    uri: string,
+    address: string,
     ask: A,
     token: Cancellation.CancellationToken,
     told: (found: Answers[A['kind']]) => void = () => undefined,
-  ): Promise<Answers[A['kind']] | null> => {
-    await Keeper.untilLinked(uri, token);
-    return (await shared.work.Reckoner.reckon(uri, ask, told, token)) ?? null;
-  };
+  ): Promise<Answers[A['kind']] | null> =>
+    (await shared.work.Reckoner.reckon(address, ask, told, token)) ?? null;
   connection.onRequest(
     FindBetter,
-    async ({ uri, run, progress }: FindBetterParams, token): Promise<BetterFound | null> => {
-      const address = normal(uri);
+    ({ uri, run, progress }: FindBetterParams, token): Promise<BetterFound | null> => {
       const tried = new ProgressType<Tried>();
       const told = (found: Answers['better']) => {
         if (!found || progress === undefined) return;
         void connection.sendProgress(tried, progress, { tried: found.tried, kept: found.kept });
       };
-      await Keeper.untilLinked(address, token);
-      const textVersion = Keeper.of(address)?.textVersion ?? 0;
-      const found = await reckon(address, { kind: 'better', run }, token, told);
-      return found && { ...found, textVersion };
+      return workedOut(Keeper, uri, token, async (address) => {
+        const textVersion = Keeper.of(address)?.textVersion ?? 0;
+        const found = await reckon(address, { kind: 'better', run }, token, told);
+        return found && { ...found, textVersion };
+      });
     },
   );
   connection.onRequest(TellPile, ({ uri }: DocumentParams, token): Promise<PileTold | null> => {
-    return reckon(normal(uri), { kind: 'pile' }, token);
+    return workedOut(Keeper, uri, token, (address) => reckon(address, { kind: 'pile' }, token));
   });
   connection.onRequest(TakeoffSheets, ({ uri }: DocumentParams, token): Promise<TakeoffFiles | null> => {
-    return reckon(normal(uri), { kind: 'sheets' }, token);
+    return workedOut(Keeper, uri, token, (address) => reckon(address, { kind: 'sheets' }, token));
   });
   connection.onRequest(
     RunsAt,
-    async ({ uri, line, character }: PiecesAtParams, token): Promise<RunsAnswer> => {
-      await Keeper.untilLinked(normal(uri), token);
-      const document = shared.workspace.LangiumDocuments.getDocument(URI.parse(normal(uri)));
-      if (!document) return { runs: [] };
-      const runs = runsIn(document);
-      const here = runAt(document, document.textDocument.offsetAt({ line, character }));
-      return { runs: runs.map(({ name }) => name), ...(here ? { here: here.name } : {}) };
-    },
+    ({ uri, line, character }: PiecesAtParams, token): Promise<RunsAnswer | null> =>
+      workedOut(Keeper, uri, token, (address) => {
+        const document = shared.workspace.LangiumDocuments.getDocument(URI.parse(address));
+        if (!document) return { runs: [] };
+        const runs = runsIn(document);
+        const here = runAt(document, document.textDocument.offsetAt({ line, character }));
+        return { runs: runs.map(({ name }) => name), ...(here ? { here: here.name } : {}) };
+      }),
   );
 }
 
@@ -103,9 +101,4 @@ function tellChanges(connection: Connection, { lsp, work }: SlatServerSharedServ
   work.Totals.onChanged(() => {
     if (refreshes) void connection.sendRequest(CodeLensRefreshRequest.type).catch(() => undefined);
   });
-}
-
-/** The spelling of an address that documents are kept under. */
-function normal(uri: string): string {
-  return URI.parse(uri).toString();
 }

@@ -1,6 +1,7 @@
+import type { Job } from '../../language/model/index.ts';
 import { searchTakeoff, type Takeoff } from '../../language/takeoff/index.ts';
 import type { TakeoffFiles } from '../protocol.ts';
-import { asCsv, fileNameOf, orderRows, ticketsOf } from '../sheets/index.ts';
+import { asCsv, fileNameOf, orderRows, ticketsOf, whyNoPlan } from '../sheets/index.ts';
 import type { Work } from '../work/work-out.ts';
 import type { Sliced } from './sliced.ts';
 import { proofOfPlan } from './words.ts';
@@ -16,16 +17,16 @@ export function seekSheets({ job, layout }: Work): Sliced<TakeoffFiles> {
       return {
         order: asCsv(orderRows(takeoff, job)),
         sheets: [...ticketsOf(takeoff, job)].map(([name, svg]) => ({ name: fileNameOf(name), svg })),
-        notes: notesOf(takeoff),
+        notes: notesOf(takeoff, job),
       };
     },
   };
 }
 
-function notesOf({ plans }: Takeoff): readonly string[] {
+function notesOf({ plans }: Takeoff, job: Job): readonly string[] {
   return plans.flatMap((plan) => {
     const { name } = plan.bought;
-    if (plan.none) return [`${name} has no plan`];
+    if (plan.none) return [`${name}: ${whyNoPlan(plan, job)}`];
     return plan.proven ? [] : [`${name}: ${proofOfPlan(plan)}`];
   });
 }

@@ -32,6 +32,15 @@ it('lists every piece once, under the board it is cut from', async () => {
   expect(new Set(keys).size).toBe(totals.layoutPieces);
 });
 
+it('marks a line anew when the pieces under it have other keys, though it reads as before', async () => {
+  const cuts = (totals: Totals) => flat(totals.lines).filter(({ kind }) => kind === 'cut');
+  const before = cuts(await totalsOf(BANK));
+  const renamed = cuts(await totalsOf(BANK.replace('run bank', 'run shore')));
+  expect(renamed.map(({ label }) => label)).toEqual(before.map(({ label }) => label));
+  expect(renamed.map(({ mark }) => mark)).not.toEqual(before.map(({ mark }) => mark));
+  expect(cuts(await totalsOf(`// so\n${BANK}`))).toEqual(before);
+});
+
 it('tells boards that are bought and those from the yard, with prices and spares (hand)', async () => {
   const totals = await totalsOf(BANK);
   // Posts of 4' + 2' from 8' ones, one each: 3 x $14. Spares 5 %, at least 1.

@@ -13,3 +13,4 @@ export { type PlacedFinding, placeFindings } from './place-findings.ts';
 export { answerPictureRequests } from './requests.ts';
 export { runAt, runsIn } from './run-at.ts';
 export { jobContext, readJob, type Work, workOut } from './work-out.ts';
+export { normalUri, workedOut } from './worked-out.ts';

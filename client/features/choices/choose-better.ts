@@ -46,10 +46,7 @@ async function search(document: TextDocument, run: string, source: ReckoningSour
         });
         const told = ({ tried, kept }: { tried: number; kept: number }) =>
           progress.report({ message: `${tried} ways laid out, ${kept} keep the limits` });
-        // Canceled, the answer is of no use to anyone.
-        return source
-          .findBetter(document.uri.toString(), run, told, token)
-          .catch((error) => (canceled ? undefined : Promise.reject(error)));
+        return source.findBetter(document.uri.toString(), run, told, token);
       },
     ),
   );

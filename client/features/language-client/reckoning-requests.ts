@@ -34,6 +34,15 @@ export function reckoningRequests(
   const changed = store.add(new EventEmitter<Materials>());
   store.add(client.onNotification(MaterialsChanged, (materials: Materials) => changed.fire(materials)));
   let searches = 0;
+  /** What takes a while: undefined where there is no answer, or it was canceled before there was one. */
+  const asked = async <T>(method: string, params: object, token: CancellationToken) => {
+    try {
+      return (await request<T | null>(method, params, token)) ?? undefined;
+    } catch (error) {
+      if (token.isCancellationRequested) return undefined;
+      throw error;
+    }
+  };
   return {
     followMaterials: (uri) => request<Materials>(FollowMaterials, { uri }),
     leaveMaterials: (uri) => {
@@ -46,14 +55,13 @@ export function reckoningRequests(
       const progress = `slatwright-better-${++searches}`;
       const hearing = client.onProgress(new ProgressType<Tried>(), progress, told);
       try {
-        return (await request<BetterFound | null>(FindBetter, { uri, run, progress }, token)) ?? undefined;
+        return await asked<BetterFound>(FindBetter, { uri, run, progress }, token);
       } finally {
         hearing.dispose();
       }
     },
-    tellPile: async (uri, token) => (await request<PileTold | null>(TellPile, { uri }, token)) ?? undefined,
-    takeoffSheets: async (uri, token) =>
-      (await request<TakeoffFiles | null>(TakeoffSheets, { uri }, token)) ?? undefined,
+    tellPile: (uri, token) => asked<PileTold>(TellPile, { uri }, token),
+    takeoffSheets: (uri, token) => asked<TakeoffFiles>(TakeoffSheets, { uri }, token),
     runsAt: (uri, line, character) => request<RunsAnswer>(RunsAt, { uri, line, character }),
   };
 }
