@@ -161,11 +161,19 @@ export interface PileTold {
   }[];
 }
 
-/** Sheets as they are written to files. */
+/** A sheet as it is written to a file. */
+export interface SheetFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** The sheets of a takeoff. */
 export interface TakeoffFiles {
-  /** The order as comma-separated values. */
-  readonly order: string;
-  readonly sheets: readonly { readonly name: string; readonly svg: string }[];
+  /** The order as rows of a table, heads first; and as comma-separated values. */
+  readonly order: readonly (readonly string[])[];
+  readonly csv: SheetFile;
+  /** Tickets and labels, as SVG. */
+  readonly sheets: readonly SheetFile[];
   /** Why a stock has no plan, and what is not proven. */
   readonly notes: readonly string[];
 }

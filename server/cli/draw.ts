@@ -13,6 +13,7 @@ import {
   type View,
   writeSvg,
 } from '../../language/drawing/index.ts';
+import { fileNameOf } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
 import { tellBrokenRuns } from './broken-runs.ts';
 import { type OpenFile, openFiles } from './open-files.ts';
@@ -28,7 +29,7 @@ export async function draw({ files, out }: Request, folder: string, terminal: Te
     mkdirSync(target, { recursive: true });
     for (const file of opened.files) {
       for (const view of viewsOf(file)) {
-        const name = fileName(view.key, taken);
+        const name = fileNameOf(view.key, '.svg', taken);
         writeFileSync(join(target, name), writeSvg(view));
         terminal.out(`${join(out ?? '.', name)}\n`);
       }
@@ -54,17 +55,4 @@ function viewsOf({ work }: OpenFile): View[] {
   );
   const sections = runs.flatMap((run) => sectionOf(run, measure, sectionLetter(run, 'paper')) ?? []);
   return [...plans, ...elevations, ...sections, ...eyeViews(runs, work.job, measure)];
-}
-
-/** A name any file system takes; two views whose names come out alike are told apart by a number. */
-function fileName(key: string, taken: Set<string>): string {
-  const plain =
-    key
-      .replace(/[^\p{L}\p{N}_-]+/gu, '-')
-      .replace(/^-+|-+$/g, '')
-      .slice(0, 80) || 'run';
-  let name = plain;
-  for (let n = 2; taken.has(name.toLowerCase()); n++) name = `${plain}-${n}`;
-  taken.add(name.toLowerCase());
-  return `${name}.svg`;
 }

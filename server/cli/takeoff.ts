@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Job } from '../../language/model/index.ts';
 import { type Takeoff, takeoffOf } from '../../language/takeoff/index.ts';
-import { asCsv, fileNameOf, orderRows, ticketsOf, whyNoPlan } from '../sheets/index.ts';
+import { asCsv, orderRows, ticketsOf, whyNoPlan } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
 import { tellBrokenRuns } from './broken-runs.ts';
 import { openFiles } from './open-files.ts';
@@ -44,9 +44,9 @@ export async function takeoff(
 
 function writeTickets(found: Takeoff, job: Job, out: string, terminal: Terminal): void {
   mkdirSync(out, { recursive: true });
-  for (const [name, svg] of ticketsOf(found, job)) {
-    const file = join(out, fileNameOf(name));
-    writeFileSync(file, svg);
+  for (const { name, text } of ticketsOf(found, job)) {
+    const file = join(out, name);
+    writeFileSync(file, text);
     terminal.error(`${file}\n`);
   }
 }

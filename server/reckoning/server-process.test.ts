@@ -118,7 +118,7 @@ it('tells totals, materials, choices, the pile and sheets, worked out in its wor
   const pile: PileTold = await client.sendRequest(TellPile, { uri });
   expect(pile.runs[0]?.ways[0]?.pattern).toBe('even, as it stands');
   const sheets: TakeoffFiles = await client.sendRequest(TakeoffSheets, { uri });
-  expect(sheets.order).toMatch(/^stock,width,/);
+  expect(sheets.csv.text).toMatch(/^stock,width,/);
   expect(sheets.sheets.map(({ name }) => name)).toEqual(
     expect.arrayContaining(['cut-plank.svg', 'labels.svg']),
   );

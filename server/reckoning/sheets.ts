@@ -1,7 +1,7 @@
 import type { Job } from '../../language/model/index.ts';
 import { searchTakeoff, type Takeoff } from '../../language/takeoff/index.ts';
 import type { TakeoffFiles } from '../protocol.ts';
-import { asCsv, fileNameOf, orderRows, ticketsOf, whyNoPlan } from '../sheets/index.ts';
+import { asCsv, orderRows, ticketsOf, whyNoPlan } from '../sheets/index.ts';
 import type { Work } from '../work/work-out.ts';
 import type { Sliced } from './sliced.ts';
 import { proofOfPlan } from './words.ts';
@@ -14,9 +14,11 @@ export function seekSheets({ job, layout }: Work): Sliced<TakeoffFiles> {
     run: (enough) => search.run(enough),
     found: () => {
       const takeoff = search.takeoff();
+      const order = orderRows(takeoff, job);
       return {
-        order: asCsv(orderRows(takeoff, job)),
-        sheets: [...ticketsOf(takeoff, job)].map(([name, svg]) => ({ name: fileNameOf(name), svg })),
+        order,
+        csv: { name: 'order.csv', text: asCsv(order) },
+        sheets: ticketsOf(takeoff, job),
         notes: notesOf(takeoff, job),
       };
     },

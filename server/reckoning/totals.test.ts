@@ -66,7 +66,7 @@ it('tells of strips with the board they are ripped from, and of what has no plan
   // Two bays between three posts: (16' - 3 x 3-1/2") / 2 is 7' 6-3/4", less what slats keep from the posts.
   expect(find(await totalsOf(short), 'plank')).toMatchObject({
     kind: 'trouble',
-    note: expect.stringMatching(/^pieces of 7' 6.* are longer than any board gives, 4'$/),
+    note: expect.stringMatching(/^\d+ of 7' 6.* are longer than any board gives, 4'$/),
   });
   const none = BANK.replace(/; lengths 8' \$9\.20 each, 16' \$18 each/, '').replace(/^on hand.*$/m, '');
   expect(find(await totalsOf(none), 'plank')?.note).toBe('states no lengths, so no boards can be planned');

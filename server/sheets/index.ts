@@ -6,7 +6,8 @@
  */
 export { asCsv } from './csv.ts';
 export { cutWords } from './cut-words.ts';
+export { fileNameOf } from './file-name.ts';
 export { grooveOf } from './groove-words.ts';
 export { orderRows } from './order-rows.ts';
-export { fileNameOf, ticketsOf } from './tickets.ts';
+export { ticketsOf } from './tickets.ts';
 export { whyNoPlan } from './why-no-plan.ts';

@@ -9,21 +9,25 @@ import {
   type Takeoff,
 } from '../../language/takeoff/index.ts';
 import { formatLength } from '../../language/units/index.ts';
+import type { SheetFile } from '../protocol.ts';
+import { fileNameOf } from './file-name.ts';
 import { pieceNotes } from './piece-notes.ts';
 
 /** What is said on every sheet for the saw. */
 const CAUTION =
   'Check each board before you cut it. Eye, ear and dust protection on; treated wood dust and offcuts are not burned.';
 
-/** Sheets by file name: boards to cut of each stock, and labels for the pieces. */
-export function ticketsOf(takeoff: Takeoff, job: Job): ReadonlyMap<string, string> {
+/** Sheets: boards to cut of each stock, and labels for the pieces, as SVG. */
+export function ticketsOf(takeoff: Takeoff, job: Job): readonly SheetFile[] {
   const measure = job.measure.value;
-  const sheets = new Map<string, string>();
+  const sheets: SheetFile[] = [];
+  const taken = new Set<string>();
+  const put = (sheet: string, text: string) => sheets.push({ name: fileNameOf(sheet, '.svg', taken), text });
   const name = job.name === undefined ? '' : `${job.name}: `;
   for (const plan of takeoff.plans) {
     if (plan.boards.length === 0) continue;
     const isRipped = plan.boards.some(({ parts }) => parts.some(({ ripped }) => ripped));
-    sheets.set(
+    put(
       `cut-${plan.bought.name}`,
       ticketSheet(
         {
@@ -54,17 +58,12 @@ export function ticketsOf(takeoff: Takeoff, job: Job): ReadonlyMap<string, strin
       ),
     ),
   );
-  if (labels.length > 0) sheets.set('labels', labelSheet(`${name}labels`, labels));
+  if (labels.length > 0) put('labels', labelSheet(`${name}labels`, labels));
   return sheets;
 }
 
 function sawnFrom({ demands }: BoardPlan): readonly Piece[] {
   return demands.flatMap(({ wanted }) => wanted.flatMap(({ pieces }) => pieces));
-}
-
-/** A sheet's name as that of a file. */
-export function fileNameOf(sheet: string): string {
-  return `${sheet.replace(/[^\p{L}\p{N}_-]+/gu, '-')}.svg`;
 }
 
 /** Boards cut alike together, by the stop of their longest piece, longest first. */

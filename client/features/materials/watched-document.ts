@@ -6,7 +6,7 @@ import {
   type TextDocument,
   window,
 } from 'vscode';
-import { DisposableStore } from '../../infrastructure/index.ts';
+import { DisposableStore, fileNameOf } from '../../infrastructure/index.ts';
 
 /**
  * The .slat document someone works on: the one in the active editor, or the last that was, as long as it is open; so
@@ -31,8 +31,7 @@ export class WatchedDocument implements Disposable {
 
   /** File name. */
   get name(): string | undefined {
-    const path = this.document?.uri.path;
-    return path?.slice(path.lastIndexOf('/') + 1);
+    return this.document && fileNameOf(this.document.uri);
   }
 
   dispose(): void {

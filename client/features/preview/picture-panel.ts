@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { Uri, type WebviewPanel, workspace } from 'vscode';
 import type { Picture } from '../../../server/protocol.ts';
-import { DisposableStore, type Log } from '../../infrastructure/index.ts';
+import { DisposableStore, fileNameOf, type Log } from '../../infrastructure/index.ts';
 import {
   type FromPage,
   isFromPage,
@@ -162,7 +162,7 @@ export class PicturePanel {
     } catch (error) {
       if (mine !== this.asked) return;
       this.log.warn('no picture of', uri.toString(), String(error));
-      this.send({ type: 'trouble', text: `${nameOf(uri)} cannot be read now.` });
+      this.send({ type: 'trouble', text: `${fileNameOf(uri)} cannot be read now.` });
     }
   }
 
@@ -187,9 +187,5 @@ export class PicturePanel {
 }
 
 function titleOf(uri: Uri): string {
-  return `Picture of ${nameOf(uri)}`;
-}
-
-function nameOf(uri: Uri): string {
-  return uri.path.slice(uri.path.lastIndexOf('/') + 1);
+  return `Picture of ${fileNameOf(uri)}`;
 }

@@ -9,8 +9,9 @@ import {
   workspace,
 } from 'vscode';
 import type { TakeoffFiles } from '../../../server/protocol.ts';
-import { askedDocument, DisposableStore, toldWhenItFails } from '../../infrastructure/index.ts';
+import { askedDocument, DisposableStore, fileNameOf, toldWhenItFails } from '../../infrastructure/index.ts';
 import type { ReckoningSource } from '../language-client/index.ts';
+import { mayReplace } from './may-replace.ts';
 import { SHEET_SCHEME, SheetFiles } from './sheet-files.ts';
 import { takeoffPage } from './takeoff-page.ts';
 
@@ -29,7 +30,10 @@ export function activateTakeoff(source: ReckoningSource): Disposable {
     commands.registerCommand(
       'slatwright.showTakeoff',
       withSheets(async (document, sheets) => {
-        const page = files.put(document.uri, 'takeoff.md', takeoffPage(nameOf(document.uri), sheets));
+        const page = files.put(document.uri, {
+          name: 'takeoff.md',
+          text: takeoffPage(fileNameOf(document.uri), sheets),
+        });
         await commands.executeCommand('markdown.showPreview', page);
       }),
     ),
@@ -37,7 +41,7 @@ export function activateTakeoff(source: ReckoningSource): Disposable {
   store.add(
     commands.registerCommand(
       'slatwright.openOrder',
-      withSheets((document, { order }) => open(files.put(document.uri, 'order.csv', order))),
+      withSheets((document, { csv }) => open(files.put(document.uri, csv))),
     ),
   );
   store.add(
@@ -49,7 +53,7 @@ export function activateTakeoff(source: ReckoningSource): Disposable {
           { title: 'Tickets for the saw', placeHolder: 'Which sheet?' },
         );
         const sheet = sheets.find((one) => one.name === name);
-        if (sheet) await open(files.put(document.uri, sheet.name, sheet.svg));
+        if (sheet) await open(files.put(document.uri, sheet));
       }),
     ),
   );
@@ -71,7 +75,7 @@ async function open(uri: Uri): Promise<void> {
 }
 
 /** The order and all sheets, as files of a folder that is asked for. */
-async function save(document: TextDocument, { order, sheets }: TakeoffFiles): Promise<void> {
+async function save(document: TextDocument, { csv, sheets }: TakeoffFiles): Promise<void> {
   const [folder] =
     (await window.showOpenDialog({
       title: 'Save the order and the sheets of the takeoff into',
@@ -81,13 +85,10 @@ async function save(document: TextDocument, { order, sheets }: TakeoffFiles): Pr
       defaultUri: Uri.joinPath(document.uri, '..'),
     })) ?? [];
   if (!folder) return;
+  const files = [csv, ...sheets];
+  if (!(await mayReplace(folder, files))) return;
   const bytes = new TextEncoder();
-  const written = [{ name: 'order.csv', svg: order }, ...sheets];
-  for (const { name, svg } of written)
-    await workspace.fs.writeFile(Uri.joinPath(folder, name), bytes.encode(svg));
-  void window.showInformationMessage(`${written.length} files are in ${folder.fsPath}.`);
-}
-
-function nameOf(uri: Uri): string {
-  return uri.path.slice(uri.path.lastIndexOf('/') + 1);
+  for (const { name, text } of files)
+    await workspace.fs.writeFile(Uri.joinPath(folder, name), bytes.encode(text));
+  void window.showInformationMessage(`${files.length} files are in ${folder.fsPath}.`);
 }

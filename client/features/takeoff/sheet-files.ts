@@ -1,4 +1,6 @@
 import { type Disposable, EventEmitter, type TextDocumentContentProvider, Uri } from 'vscode';
+import type { SheetFile } from '../../../server/protocol.ts';
+import { fileNameOf } from '../../infrastructure/index.ts';
 
 /** Scheme of the addresses of sheets. */
 export const SHEET_SCHEME = 'slatwright-sheet';
@@ -10,8 +12,8 @@ export class SheetFiles implements TextDocumentContentProvider, Disposable {
   private readonly texts = new Map<string, string>();
 
   /** Keeps a sheet of a document; answers with its address. */
-  put(document: Uri, name: string, text: string): Uri {
-    const job = document.path.slice(document.path.lastIndexOf('/') + 1).replace(/\.slat$/, '');
+  put(document: Uri, { name, text }: SheetFile): Uri {
+    const job = fileNameOf(document).replace(/\.slat$/, '');
     const uri = Uri.from({ scheme: SHEET_SCHEME, path: `/${job}/${name}`, query: document.toString() });
     this.texts.set(uri.toString(), text);
     this.changed.fire(uri);

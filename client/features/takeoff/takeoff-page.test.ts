@@ -1,27 +1,11 @@
 import { expect, it } from 'vitest';
-import { asCsv } from '../../../server/sheets/index.ts';
-import { csvRows } from './csv-rows.ts';
 import { takeoffPage } from './takeoff-page.ts';
-
-const ROWS = [
-  ['stock', 'width', 'note'],
-  ['plank', '3-1/2"', 'a, b'],
-  ['=odd', '', 'two\r\nlines'],
-];
-
-it('reads back what is written as comma-separated values', () => {
-  expect(csvRows(asCsv(ROWS))).toEqual(ROWS);
-  expect(csvRows('')).toEqual([]);
-  expect(csvRows('a,b\n\nc,"')).toEqual([
-    ['a', 'b'],
-    ['c', ''],
-  ]);
-});
 
 it('shows the order as a table and sheets as pictures, and takes no name for markup', () => {
   const page = takeoffPage('<b>yard</b>.slat', {
-    order: asCsv([['stock'], ['a | b'], ['![x](y)']]),
-    sheets: [{ name: 'cut-[a].svg', svg: '<svg/>' }],
+    order: [['stock'], ['a | b'], ['![x](y)']],
+    csv: { name: 'order.csv', text: '' },
+    sheets: [{ name: 'cut-[a].svg', text: '<svg/>' }],
     notes: ['*plank* is not proven'],
   });
   expect(page).not.toContain('<b>');

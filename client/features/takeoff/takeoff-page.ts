@@ -1,9 +1,8 @@
 import type { TakeoffFiles } from '../../../server/protocol.ts';
-import { csvRows } from './csv-rows.ts';
 
 /** The order as a table and every sheet as a picture, as Markdown. Nothing of it is markup but what is written here. */
 export function takeoffPage(file: string, { order, sheets, notes }: TakeoffFiles): string {
-  const [heads = [], ...rows] = csvRows(order);
+  const [heads = [], ...rows] = order;
   const line = (cells: readonly string[]) => `| ${cells.map(inert).join(' | ')} |`;
   return [
     `# Takeoff of ${inert(file)}`,
@@ -13,8 +12,8 @@ export function takeoffPage(file: string, { order, sheets, notes }: TakeoffFiles
     [line(heads), `|${heads.map(() => ' --- |').join('')}`, ...rows.map(line)].join('\n'),
     '## Sheets',
     ...sheets.map(
-      ({ name, svg }) =>
-        `### ${inert(name)}\n\n![${inert(name)}](data:image/svg+xml;base64,${Buffer.from(svg).toString('base64')})`,
+      ({ name, text }) =>
+        `### ${inert(name)}\n\n![${inert(name)}](data:image/svg+xml;base64,${Buffer.from(text).toString('base64')})`,
     ),
     '',
   ].join('\n\n');
