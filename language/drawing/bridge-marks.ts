@@ -1,4 +1,4 @@
-import type { Frame, RunLayout } from '../layout/index.ts';
+import { bridgeKey, type Frame, type RunLayout } from '../layout/index.ts';
 import { formatDegrees, type Measure, type Ticks, toMm } from '../units/index.ts';
 import { type Chain, chain } from './chains.ts';
 import { dimensionText } from './dimension-text.ts';
@@ -21,6 +21,8 @@ export function panelSpan({ spec: { placement }, joints: { bridge } }: RunLayout
   return panel && bridge && !bridge.trouble ? placement.gap.value : undefined;
 }
 
+const panelKey = ({ spec }: RunLayout): string => bridgeKey(spec.name, 'panel');
+
 /** Its dimension in an elevation, beside those of posts and bays. */
 export function panelChain(run: RunLayout, measure: Measure): readonly Chain[] {
   const span = panelSpan(run);
@@ -34,7 +36,7 @@ export function panelName(run: RunLayout, ground: number): Part {
   const span = panelSpan(run);
   const label: Label = {
     ...TEXT,
-    key: `${run.key}/panel/name`,
+    key: `${panelKey(run)}/name`,
     text: 'panel',
     anchor: 'middle',
     turn: 0,
@@ -75,7 +77,7 @@ export function offsetNotes(
   const beside = moved(moved(axes.at(0, 0 - half), front, 1.1 * letter), axes.along, 0.6 * letter);
   const words = { ...note('step', off, beside), ...onward(front, axes.along) };
   const span = panelSpan(run);
-  const slat = run.pieces.find(({ key, role }) => role === 'slat' && key.startsWith(`${run.key}/panel/`));
+  const slat = run.pieces.find(({ key, role }) => role === 'slat' && key.startsWith(`${panelKey(run)}/`));
   if (span === undefined || !slat) return [words];
   const angle = formatDegrees(Math.abs(slat.cut.ends[0].bevel));
   const middle = moved(axes.at(0 - span / 2, 0 - step / 2 - half), front, 1.4 * letter);

@@ -87,7 +87,7 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
       ),
       ...hiddenGrooves(
         run.key,
-        run.pieces.filter(({ bay, role }) => role === 'post' || !isGate(run, bay)),
+        run.pieces.filter(({ gate, role }) => role === 'post' || gate === undefined),
         projection,
       ),
     ],
@@ -156,11 +156,6 @@ function drawElevation(run: RunLayout, measure: Measure, letter: number, from: '
       titleBlock(run.key, titles, 0, length, (tapers?.bounds[3] ?? under) + letter, measure, letter),
     ],
   );
-}
-
-/** Whether a bay is one that a gate hangs in. */
-function isGate(run: RunLayout, bay: number | undefined): boolean {
-  return run.leaves.some((leaf) => leaf.bay === bay);
 }
 
 /** What dimensions stand clear of: all pieces above the ground, and the run's own length. */

@@ -1,9 +1,9 @@
-import type { Groove, Piece, Solid, Vec3 } from '../layout/index.ts';
+import type { Groove, Hollow, Piece, Vec3 } from '../layout/index.ts';
 import { lineGroup } from './line-group.ts';
 import { linePath, outlinePath } from './path-text.ts';
 import { HIDDEN_DEPTH } from './piece-groups.ts';
 import type { Seen } from './places.ts';
-import { type Projection, project } from './project.ts';
+import { corners, type Projection, project } from './project.ts';
 import type { Group } from './view.ts';
 
 /** Corners of a hollow: at its mouth and at its bottom, at either end, nearer the side where the section begins. */
@@ -12,21 +12,10 @@ interface Mouth {
   readonly top: readonly [mouth: Vec3, bottom: Vec3];
 }
 
-/** Which side a hollow is in does not show in its corners; its piece's section tells. */
-function mouthOf({ vertices }: Solid, side: Groove['side']): Mouth | undefined {
+function mouthOf({ vertices, side }: Hollow): Mouth | undefined {
   const [a, b, , , c, d] = vertices;
   if (!a || !b || !c || !d) return undefined;
   return side === 'start' ? { foot: [a, b], top: [c, d] } : { foot: [b, a], top: [d, c] };
-}
-
-/** The side of its piece that a hollow is open to: that whose corner it shares a line with. */
-function sideOf({ vertices }: Solid, hollow: Solid): Groove['side'] {
-  const [start, end] = [vertices[0], vertices[1]];
-  const [from, to] = [hollow.vertices[0], hollow.vertices[1]];
-  if (!start || !end || !from || !to) return 'start';
-  const across = [0, 1, 2].map((axis) => (end[axis] as number) - (start[axis] as number));
-  const along = (point: Vec3) => across.reduce((sum, by, axis) => sum + by * (point[axis] as number), 0);
-  return along(from) - along(start) < 1e-3 * Math.hypot(...across) ? 'start' : 'end';
 }
 
 /** Grooves of posts, rails and stiles that one sees the front of, in dashes: their bottoms and their ends. */
@@ -40,7 +29,7 @@ export function hiddenGrooves(key: string, pieces: readonly Piece[], projection:
     .flatMap(({ cut, solid }) =>
       (cut.grooves ?? []).map((groove, index) => {
         const hollow = solid.hollows?.[index];
-        const mouth = hollow && mouthOf(hollow, groove.side);
+        const mouth = hollow && mouthOf(hollow);
         if (!mouth) return '';
         const [foot, bottom, top] = [mouth.foot[0], mouth.foot[1], mouth.top[1]].map(point) as [
           readonly [number, number],
@@ -66,25 +55,15 @@ export function openGrooves(key: string, seen: readonly Seen[], projection: Proj
     const { hollows } = piece.solid;
     if (!hollows || cut) continue;
     for (const hollow of hollows) {
-      const mouth = mouthOf(hollow, sideOf(piece.solid, hollow));
+      const mouth = mouthOf(hollow);
       if (!mouth || mouth.foot[0][0] <= mouth.foot[1][0]) continue;
       const shape = project(hollow, projection);
-      edges += outlinePath([shape.x0, shape.y0, shape.x1, shape.y0, shape.x1, shape.y1, shape.x0, shape.y1]);
+      edges += outlinePath(corners(shape));
       near = Math.min(near, shape.near);
     }
   }
   for (const { piece, shape } of seen)
-    if (piece.role === 'spacer' && edges !== '')
-      filling += outlinePath([
-        shape.x0,
-        shape.y0,
-        shape.x1,
-        shape.y0,
-        shape.x1,
-        shape.y1,
-        shape.x0,
-        shape.y1,
-      ]);
+    if (piece.role === 'spacer' && edges !== '') filling += outlinePath(corners(shape));
   if (edges === '') return [];
   return [
     lineGroup(`${key}/spacers`, 'cleat', filling, near - FILLED),
@@ -97,16 +76,16 @@ export function notched(one: Seen, projection: Projection): Seen {
   const { solid } = one.piece;
   const [a, b, c, d] = solid.vertices.slice(4);
   if (!solid.hollows || !a || !b || !c || !d) return one;
-  const corners: Vec3[] = [a, b];
+  const ring: Vec3[] = [a, b];
   const into = (side: Groove['side']) =>
-    solid.hollows?.find((hollow) => sideOf(solid, hollow) === side)?.vertices.slice(4) ?? [];
+    solid.hollows?.find((hollow) => hollow.side === side)?.vertices.slice(4) ?? [];
   const [e, f, g, h] = into('end');
-  if (e && f && g && h) corners.push(f, e, h, g);
-  corners.push(c, d);
+  if (e && f && g && h) ring.push(f, e, h, g);
+  ring.push(c, d);
   const [i, j, k, l] = into('start');
-  if (i && j && k && l) corners.push(l, k, j, i);
+  if (i && j && k && l) ring.push(l, k, j, i);
   const at = { x: 0, y: 0, away: 0 };
-  const outline = corners.flatMap(([x, y, z]) => {
+  const outline = ring.flatMap(([x, y, z]) => {
     projection(x, y, z, at);
     return [at.x, at.y];
   });

@@ -1,16 +1,14 @@
-import type { Silhouette } from './project.ts';
-
 type Point = readonly [x: number, y: number];
 
 /**
- * Outline of convex silhouettes that lie side by side, each with an edge in common with the next: corners x, y, x,
+ * Outline of convex polygons (corners x, y, x, y ...) that lie side by side, each with an edge in common with the next: corners x, y, x,
  * y ..., in the direction of theirs. Undefined when they make no one ring, as where they overlap.
  */
-export function joinedOutline(parts: readonly Silhouette[]): readonly number[] | undefined {
+export function joinedOutline(polygons: readonly (readonly number[])[]): readonly number[] | undefined {
   // An edge that two of them share is gone through once in each direction, and is no edge of the whole.
   const edges = new Map<string, readonly [Point, Point]>();
-  for (const part of parts) {
-    const corners = cornersOf(part);
+  for (const polygon of polygons) {
+    const corners = pointsOf(polygon);
     for (const [i, from] of corners.entries()) {
       const to = corners[(i + 1) % corners.length] ?? from;
       if (!edges.delete(named(to, from))) edges.set(named(from, to), [from, to]);
@@ -33,11 +31,10 @@ export function joinedOutline(parts: readonly Silhouette[]): readonly number[] |
     .flat();
 }
 
-function cornersOf({ outline, x0, y0, x1, y1 }: Silhouette): readonly Point[] {
-  const points = outline ?? [x0, y0, x1, y0, x1, y1, x0, y1];
+function pointsOf(polygon: readonly number[]): readonly Point[] {
   return Array.from(
-    { length: points.length / 2 },
-    (_, i): Point => [points[2 * i] as number, points[2 * i + 1] as number],
+    { length: polygon.length / 2 },
+    (_, i): Point => [polygon[2 * i] as number, polygon[2 * i + 1] as number],
   );
 }
 

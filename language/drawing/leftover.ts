@@ -27,18 +27,20 @@ export function bayLeftovers(run: RunLayout, measure: Measure): Leftover {
     .flatMap((fit) =>
       run.bays
         .filter((bay) => bay.gate === undefined && fit.bays.includes(bay.number))
-        .flatMap((bay) => leftOpen(fit, { x0: bay.from, x1: bay.to, z0: run.bottom, z1: run.top }))
-        .map((open) => ({ ...open, ...heightsIn(run, open) })),
+        .flatMap((bay) =>
+          leftOpen(fit, { x0: bay.from, x1: bay.to, z0: run.bottom, z1: run.top }).map((open) =>
+            raised(run, bay.number, open),
+          ),
+        ),
     );
   return leftover(run.key, open, measure);
 }
 
 /** As tall as the pattern was to be, under the top of its bay there. */
-function heightsIn(run: RunLayout, { x0, x1, z0, z1 }: Space): Pick<Space, 'z0' | 'z1'> {
-  const bay = run.bays.find(({ from, to }) => from <= x0 && x1 <= to);
-  const top = bay && topEdge(run, bay.number);
-  const by = top ? Math.round(heightAt(top, (x0 + x1) / 2)) - run.top : 0;
-  return { z0: z0 + by, z1: z1 + by };
+function raised(run: RunLayout, bay: number, open: Open): Open {
+  const top = topEdge(run, bay);
+  const by = top ? Math.round(heightAt(top, (open.x0 + open.x1) / 2)) - run.top : 0;
+  return { ...open, z0: open.z0 + by, z1: open.z1 + by };
 }
 
 /** The same for a gate leaf, which may be given in other coordinates than its run's. */

@@ -1,4 +1,4 @@
-import type { Silhouette } from './project.ts';
+import { corners, type Silhouette } from './project.ts';
 
 /** What of an object's outline lies behind nearer things, which are all convex. */
 
@@ -10,10 +10,6 @@ const MOST_PARTS = 1000;
 
 /** Hidden stretches of one edge with less than this between them are drawn as one, in millimeters. */
 const JOIN = 60;
-
-function corners(seen: Silhouette): readonly number[] {
-  return seen.outline ?? [seen.x0, seen.y0, seen.x1, seen.y0, seen.x1, seen.y1, seen.x0, seen.y1];
-}
 
 /** Whether two silhouettes' boxes share an area. */
 export function overlap(a: Silhouette, b: Silhouette): boolean {

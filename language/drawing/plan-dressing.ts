@@ -3,7 +3,7 @@ import { BEFORE_ALL, lineGroup } from './line-group.ts';
 import type { Part } from './part.ts';
 import { linePath } from './path-text.ts';
 import { type At, fromAbove, type PlanAxes } from './plan-axes.ts';
-import { project } from './project.ts';
+import { corners, project } from './project.ts';
 
 /**
  * Outlines of caps and collars as thin lines over the posts they hide: what they stand out past the post is what
@@ -19,12 +19,12 @@ export function planDressing(
   const drawn = new Set<string>();
   for (const { role, solid } of run.pieces) {
     if (role !== 'cap' && role !== 'collar') continue;
-    const { x0, y0, x1, y1, outline = [x0, y0, x1, y0, x1, y1, x0, y1] } = project(solid, projection);
-    const corners: At[] = [];
-    for (let at = 0; at < outline.length; at += 2) corners.push([outline[at] ?? 0, outline[at + 1] ?? 0]);
-    const lines = corners
+    const outline = corners(project(solid, projection));
+    const ring: At[] = [];
+    for (let at = 0; at < outline.length; at += 2) ring.push([outline[at] ?? 0, outline[at + 1] ?? 0]);
+    const lines = ring
       .map(([x, y], index) => {
-        const [toX, toY] = corners[(index + 1) % corners.length] ?? [x, y];
+        const [toX, toY] = ring[(index + 1) % ring.length] ?? [x, y];
         return linePath(x, y, toX, toY);
       })
       .join('');
@@ -32,7 +32,7 @@ export function planDressing(
     if (drawn.has(lines)) continue;
     drawn.add(lines);
     path += lines;
-    points.push(...corners);
+    points.push(...ring);
   }
   if (path === '') return { groups: [], points };
   return { groups: [lineGroup(`${run.key}/plan/dressing`, 'dimension', path, BEFORE_ALL + 2)], points };

@@ -17,7 +17,9 @@ export function asidesOf(standing: readonly Standing[]): ReadonlyMap<string, num
   const rows = new Map<string, Standing[]>();
   for (const one of standing) {
     const row = `${firstOf(one, byName).run.key} ${outward(one.run)}`;
-    rows.set(row, [...(rows.get(row) ?? []), one]);
+    const held = rows.get(row);
+    if (held) held.push(one);
+    else rows.set(row, [one]);
   }
   return new Map(
     [...rows.values()].flatMap((row) => {

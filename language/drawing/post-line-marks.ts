@@ -1,7 +1,7 @@
 import { type LinePost, postLine } from '../figures/index.ts';
 import type { Frame, RunLayout } from '../layout/index.ts';
 import { isMetric } from '../model/index.ts';
-import { formatLength, inches, type Measure, mm } from '../units/index.ts';
+import { formatLength, inches, type Measure, mm, roundToStep } from '../units/index.ts';
 import { BEFORE_ALL, lineGroup } from './line-group.ts';
 import type { Part } from './part.ts';
 import { hundredth, linePath } from './path-text.ts';
@@ -56,17 +56,21 @@ export function postLineMarks(
   };
 }
 
-/** "1/2" to front, shim 1/4"". */
+/** "1/2" to front, shim 1/4"": what a rule shows, and nothing of what it does not. */
 function textOf({ off, shims }: LinePost, measure: Measure): string {
-  const fine = (size: number) =>
-    formatLength(Math.round(size), {
-      unit: isMetric(measure) ? 'mm' : 'inches',
-      step: isMetric(measure) ? mm(1) : inches(1 / 16),
-    });
+  const rule: Measure = isMetric(measure)
+    ? { unit: 'mm', step: mm(1) }
+    : { unit: 'inches', step: inches(1 / 16) };
+  const shown = (size: number) => {
+    const marks = roundToStep(Math.round(size), rule.step);
+    return marks > 0 ? formatLength(marks, rule) : undefined;
+  };
   const faces = Object.entries(shims);
-  const packed = faces.flatMap(([face, size]) =>
-    size < 1 ? [] : [`shim ${fine(size)}${faces.length > 1 ? ` at ${face}` : ''}`],
-  );
-  const stands = off === 0 ? [] : [`${fine(Math.abs(off))} to ${off < 0 ? 'front' : 'back'}`];
+  const packed = faces.flatMap(([face, size]) => {
+    const thick = shown(size);
+    return thick === undefined ? [] : [`shim ${thick}${faces.length > 1 ? ` at ${face}` : ''}`];
+  });
+  const away = shown(Math.abs(off));
+  const stands = away === undefined ? [] : [`${away} to ${off < 0 ? 'front' : 'back'}`];
   return [...stands, ...packed].join(', ');
 }

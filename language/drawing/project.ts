@@ -55,6 +55,11 @@ export interface Silhouette {
   readonly far: number;
 }
 
+/** Corners x, y, x, y ... around a silhouette. */
+export function corners({ outline, x0, y0, x1, y1 }: Silhouette): readonly number[] {
+  return outline ?? [x0, y0, x1, y0, x1, y1, x0, y1];
+}
+
 /** Nearer than this two edges are one, in millimeters. */
 const SAME = 0.005;
 
@@ -67,7 +72,7 @@ export function project(solid: Solid, projection: Projection): Silhouette {
   const whole = projectConvex(solid, projection);
   if (!solid.parts || !whole.outline) return whole;
   const parts = solid.parts.map((part) => projectConvex(part, projection));
-  const outline = joinedOutline(parts);
+  const outline = joinedOutline(parts.map(corners));
   return outline ? { ...whole, outline, parts } : whole;
 }
 
@@ -95,7 +100,7 @@ function projectConvex(solid: Solid, projection: Projection): Silhouette {
 }
 
 function fillsBox(points: readonly number[], x0: number, y0: number, x1: number, y1: number): boolean {
-  let corners = 0;
+  let reached = 0;
   for (let i = 0; i < points.length; i += 2) {
     const x = points[i] as number;
     const y = points[i + 1] as number;
@@ -103,9 +108,9 @@ function fillsBox(points: readonly number[], x0: number, y0: number, x1: number,
     const top = y - y0 < SAME;
     if (!left && x1 - x > SAME) return false;
     if (!top && y1 - y > SAME) return false;
-    corners |= 1 << ((left ? 0 : 1) + (top ? 0 : 2));
+    reached |= 1 << ((left ? 0 : 1) + (top ? 0 : 2));
   }
-  return corners === 15;
+  return reached === 15;
 }
 
 /** Convex hull of points x, y, x, y ... (monotone chain), corners that lie on a straight edge left out. */

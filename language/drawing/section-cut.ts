@@ -2,7 +2,8 @@ import { convexParts, type Piece, type Solid, type Vec3 } from '../layout/index.
 import type { Ticks } from '../units/index.ts';
 import { extentOf } from './extent.ts';
 import type { Seen } from './places.ts';
-import { fromCut, project, type Silhouette } from './project.ts';
+import { corners, fromCut, type Projection, project, type Silhouette } from './project.ts';
+import { stackedOutline } from './stacked-outline.ts';
 
 /** Edges of a solid by its corners (see `Solid`). */
 const EDGES = [0, 1, 2, 3].flatMap((i) => [
@@ -24,12 +25,31 @@ export function seeFromCut(pieces: readonly Piece[], station: Ticks, from: Ticks
     const { x0, x1 } = extentOf(piece.solid);
     if (x0 >= station || x1 <= from) return [];
     if (x1 <= station) return [{ piece, shape: project(piece.solid, projection) }];
-    const section = convexParts(piece.solid).flatMap((part) => crossing(part, station));
+    const sections = convexParts(piece.solid)
+      .map((part) => crossing(part, station))
+      .filter(({ length }) => length > 0);
     const beyond = piece.solid.vertices.filter(([x]) => x < station);
-    const rest: Seen = { piece, shape: project({ vertices: [...beyond, ...section] }, projection) };
-    const face = project({ vertices: section }, projection);
+    const rest: Seen = { piece, shape: project({ vertices: [...beyond, ...sections.flat()] }, projection) };
+    const face = cutFace(sections, projection);
     return [{ piece, shape: { ...face, near: -BEFORE, far: 0 }, cut: true }, rest];
   });
+}
+
+/**
+ * The face of a piece that is cut through, made of the sections of its parts: of one with grooves they stand side by
+ * side through the run, so that its face is a single stretch from below to above wherever it is looked at.
+ */
+function cutFace(sections: readonly (readonly Vec3[])[], projection: Projection): Silhouette {
+  const whole = project({ vertices: sections.flat() }, projection);
+  if (sections.length < 2) return whole;
+  const parts = sections.map((vertices) => project({ vertices }, projection));
+  const outline = swapped(stackedOutline(parts.map((part) => swapped(corners(part)))));
+  return { ...whole, outline, parts };
+}
+
+/** Corners x, y, x, y ... with across and down changed for one another. */
+function swapped(polygon: readonly number[]): readonly number[] {
+  return polygon.map((_, at) => polygon[at % 2 === 0 ? at + 1 : at - 1] as number);
 }
 
 /** Where a plane across the run meets the edges of a convex solid. */
@@ -42,13 +62,13 @@ export function crossing({ vertices }: Solid, station: Ticks): Vec3[] {
   });
 }
 
-/** Strokes at 45 degrees across a convex shape, `apart` from one another along the sheet. */
+/** Strokes at 45 degrees across a convex silhouette, `apart` from one another along the sheet. */
 export function hatchLines(
   shape: Silhouette,
   apart: number,
 ): readonly (readonly [number, number, number, number])[] {
   const { x0, y0, x1, y1 } = shape;
-  const points = shape.outline ?? [x0, y0, x1, y0, x1, y1, x0, y1];
+  const points = corners(shape);
   const lines: (readonly [number, number, number, number])[] = [];
   const first = Math.ceil((x0 + y0) / apart);
   const last = Math.min(Math.floor((x1 + y1) / apart), first + 400);

@@ -196,7 +196,8 @@ function depthOf({ solid }: Piece): [Ticks, Ticks] {
 
 function hatching(key: string, cut: readonly Seen[], letter: number) {
   const path = cut
-    .flatMap(({ shape }) => hatchLines(shape, HATCH * letter))
+    .flatMap(({ shape }) => shape.parts ?? [shape])
+    .flatMap((shape) => hatchLines(shape, HATCH * letter))
     .map((line) => linePath(...line))
     .join('');
   return lineGroup(`${key}/hatching`, 'hatch', path, BEFORE_ALL + 2);

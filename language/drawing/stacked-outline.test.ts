@@ -3,7 +3,7 @@ import Module from 'manifold-3d';
 import { ShapeUtils, Vector2 } from 'three';
 import { expect, it } from 'vitest';
 import { joinedOutline } from './joined-outline.ts';
-import { hull, type Projection, project } from './project.ts';
+import { corners, hull, type Projection, project } from './project.ts';
 import { stackedOutline } from './stacked-outline.ts';
 
 const cad = await Module();
@@ -78,7 +78,7 @@ it('joins parts side by side to the area they have together, and says when they 
   fc.assert(
     fc.property(wavy, (edge) => {
       const parts = partsOf(edge);
-      const outline = joinedOutline(parts.map((part) => project(part, plain)));
+      const outline = joinedOutline(parts.map((part) => corners(project(part, plain))));
       if (!outline) throw new Error('parts that share an edge have one outline');
       // Half the sum of both widths by the height, of each part.
       const area = edge.slice(1).reduce((sum, [x1, z1], i) => {
@@ -93,7 +93,7 @@ it('joins parts side by side to the area they have together, and says when they 
     }),
     { numRuns: 100 },
   );
-  const square = (x0: number) => ({ x0, y0: 0, x1: x0 + 2, y1: 2, near: 0, far: 0 });
+  const square = (x0: number) => [x0, 0, x0 + 2, 0, x0 + 2, 2, x0, 2];
   expect(joinedOutline([square(0), square(1)])).toBeUndefined();
   expect(joinedOutline([square(0), square(2)])).toEqual([0, 0, 4, 0, 4, 2, 0, 2]);
 });

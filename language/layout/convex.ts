@@ -71,7 +71,7 @@ export function movedSolid({ vertices, parts, hollows }: Solid, moved: (vertex: 
   return {
     vertices: vertices.map(moved),
     ...(parts ? { parts: all(parts) } : {}),
-    ...(hollows ? { hollows: all(hollows) } : {}),
+    ...(hollows ? { hollows: hollows.map((one) => ({ ...movedSolid(one, moved), side: one.side })) } : {}),
   };
 }
 

@@ -17,13 +17,14 @@ export function hollowed(
       return [there(v[0], s[0]), there(v[1], s[0]), there(v[1], s[1]), there(v[0], s[1])];
     }),
   });
-  const hollows = grooves.map((groove) =>
-    block(
+  const hollows = grooves.map((groove) => ({
+    ...block(
       groove.side === 'start' ? [0, groove.depth] : [shape.width - groove.depth, shape.width],
       [groove.at, groove.at + groove.width],
       [{ at: groove.from }, groove.to === undefined ? shape.ends[1] : { at: groove.to }],
     ),
-  );
+    side: groove.side,
+  }));
   const parts = stretches(shape, grooves).flatMap(({ ends, cut }) =>
     slabs(shape, cut).map(({ v, s }) => block(v, s, ends)),
   );

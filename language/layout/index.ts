@@ -23,7 +23,7 @@ export { heightAt, type Incline } from './incline.ts';
 export { createLayoutMemo, type LayoutMemo, layOutJob } from './job.ts';
 export type { Joints } from './joints.ts';
 export type * from './layout.ts';
-export { bayKey, courseKey, gateKey, postKey, runKey } from './names.ts';
+export { bayKey, bridgeKey, courseKey, gateKey, postKey, runKey } from './names.ts';
 export { findOverlaps, overlap } from './overlap.ts';
 export type * from './piece.ts';
 export { placesOf, toPlan } from './places.ts';

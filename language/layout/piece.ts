@@ -92,7 +92,12 @@ export interface Solid {
   readonly vertices: readonly Vec3[];
   /** Missing where it is convex as a whole. */
   readonly parts?: readonly Solid[];
-  readonly hollows?: readonly Solid[];
+  readonly hollows?: readonly Hollow[];
+}
+
+/** What was taken out of a piece for a groove, and the edge of the piece that it is open to. */
+export interface Hollow extends Solid {
+  readonly side: Groove['side'];
 }
 
 /** One physical piece. `cut` and `solid` are made together (see `makePiece`), so they cannot disagree. */

@@ -17,6 +17,7 @@ const RULES: readonly (JointRule | undefined)[] = [
   { kind: 'staggered' },
   { kind: 'in-line' },
   { kind: 'every', posts: 1 },
+  { kind: 'every', posts: 2 },
 ];
 
 const sold = (stock: FlatStock, lengths: readonly Ticks[]): FlatStock => ({

@@ -6,6 +6,10 @@ export function pieceName(key: string): string {
     .join(', ');
 }
 
+/** What is called by its kind: which of them it is, and its number where there are several. */
+const PART =
+  /^(cleat|rail|stile|trim|stiffener|batten|collar|channel|filler|kick|brace|cable)(?:-([a-z]+(?:-[a-z]+)*))?(?:-0*(\d+))?$/;
+
 function partName(part: string): string {
   const [, behind, letter, number] = /^(back-)?([bpc])0*(\d+)$/.exec(part) ?? [];
   if (letter !== undefined)
@@ -16,9 +20,9 @@ function partName(part: string): string {
   if (part === 'back') return 'back half';
   const [, end, count] = /^spacer-([a-z]+)-0*(\d+)$/.exec(part) ?? [];
   if (end !== undefined) return `${end} spacer ${count}`;
-  const [, what, which] =
-    /^(cleat|rail|stile|trim|stiffener|batten|collar|channel)-([a-z-]+)$/.exec(part) ?? [];
-  if (which !== undefined) return `${which.replaceAll('-', ' ')} ${what}`;
+  const [, what, which = '', nth] = PART.exec(part) ?? [];
+  if (what !== undefined)
+    return [which.replaceAll('-', ' '), what === 'kick' ? 'kick board' : what, nth].filter(Boolean).join(' ');
   return plain(part);
 }
 
