@@ -34,6 +34,9 @@ export type * from './job-stand.ts';
 export type * from './job-stock.ts';
 export type * from './job-walls.ts';
 
+/** What boards are planned for: least cost, least length bought, or at little cost few settings of the saw. */
+export type CutAim = 'cost' | 'waste' | 'settings';
+
 /** Everything needed to lay out one run, and nothing else: the unit of remembering. */
 export interface RunSpec {
   readonly name: string;
@@ -126,7 +129,9 @@ export interface Job {
     readonly keep?: Sourced<Ticks>;
   };
   /** What boards are planned for; cost where it is not stated. */
-  readonly cutFor?: Sourced<'cost' | 'waste'>;
+  readonly cutFor?: Sourced<CutAim>;
+  /** With fewest settings: what boards may cost more than the least, as a share; nothing where it is not stated. */
+  readonly settingsWithin?: Sourced<number>;
   /** Share of boards bought besides those that are cut, 0 to 1. */
   readonly spares?: Sourced<number>;
   /** No fewer spares than this of each section and length. */

@@ -59,13 +59,30 @@ const MOST_SPARES = 1_000;
 const AIMS = ['cost', 'waste'] as const;
 
 /** What boards are planned for; told where the word is none. */
-export function readCutAim(reader: Reader, node: ast.CutAim | undefined): Pick<Job, 'cutFor'> {
+export function readCutAim(
+  reader: Reader,
+  node: ast.CutAim | undefined,
+): Pick<Job, 'cutFor' | 'settingsWithin'> {
+  if (node?.few) {
+    const over = overOf(reader, node);
+    return { cutFor: { value: 'settings', origin: originOf(reader, node) }, ...over };
+  }
   if (!node || node.what === undefined) return {};
   const value = AIMS.find((one) => one === node.what);
   if (value) return { cutFor: { value, origin: originOf(reader, node) } };
   const suggestion = nearNames(node.what, AIMS, 1)[0] ?? '';
   const args = { word: node.what, place: 'cut for least', suggestion, known: AIMS.join(', ') };
   tell(reader, 'unknown-word', originOf(reader, node, 'what'), args);
+  return {};
+}
+
+/** What may be paid for fewer settings; told where it is more than twice the least. */
+function overOf(reader: Reader, node: ast.CutAim): Pick<Job, 'settingsWithin'> {
+  if (node.over === undefined) return {};
+  const origin = originOf(reader, node, 'over');
+  if (Number(node.over) <= 100) return { settingsWithin: { value: Number(node.over) / 100, origin } };
+  const args = { what: 'share more', size: node.over, reason: 'over-100' as const, limit: '' };
+  tell(reader, 'impossible-size', origin, args);
   return {};
 }
 

@@ -1,4 +1,4 @@
-import { isMetric, type Job, type Stock } from '../model/index.ts';
+import { type CutAim, isMetric, type Job, type Stock } from '../model/index.ts';
 import { inches, type Money, mm, type Ticks } from '../units/index.ts';
 import { moreWithin } from './angled-kerf.ts';
 import { type CutInstance, type CutSearch, type NoPlan, searchCuts } from './cutting/index.ts';
@@ -15,8 +15,13 @@ export interface BoardPlan {
   readonly bought: Stock;
   /** What is cut from it: of the stock itself, and of strips ripped from it. */
   readonly demands: readonly StockDemand[];
-  /** What it is planned for: least cost (least length, where prices are missing), or least length bought. */
-  readonly aim: 'cost' | 'waste';
+  /**
+   * What it is planned for: least cost (least length, where prices are missing), least length bought, or fewest settings
+   * of the saw at the least cost or a stated share more.
+   */
+  readonly aim: CutAim;
+  /** With fewest settings: that share. */
+  readonly settingsWithin?: number;
   readonly kerf: Ticks;
   readonly trim: Ticks;
   /** Offcuts at least so long are kept. */
@@ -36,8 +41,15 @@ export interface BoardPlan {
    * crosscuts strips into pieces. Missing where it is not planned by price.
    */
   readonly bound?: Money;
-  /** Whether no such plan is cheaper, or buys less length where it is planned by that. */
+  /**
+   * Whether no such plan is cheaper, or buys less length where it is planned by that; nor, where fewest settings are asked
+   * for, takes fewer of them for so much.
+   */
   readonly proven: boolean;
+  /** How often the stop is set where boards cut alike are cut together (see `CutPlan.settings`). */
+  readonly settings: number;
+  /** Where fewest were asked for: no plan for so much takes fewer. */
+  readonly settingsBound?: number;
   /** Share of the area bought or taken that is neither pieces nor offcuts long enough to keep. */
   readonly waste: number;
 }
@@ -78,11 +90,13 @@ export function searchBoards(demands: readonly StockDemand[], job: Job): BoardSe
   if (!first) throw new RangeError('a plan is of something');
   const bought = boughtFor(first.stock);
   const aim = job.cutFor?.value ?? 'cost';
+  const settingsWithin = aim === 'settings' ? (job.settingsWithin?.value ?? 0) : undefined;
   const trim = job.saw.trim?.value ?? 0;
   const about = {
     demands,
     bought,
     aim,
+    ...(settingsWithin === undefined ? {} : { settingsWithin }),
     kerf: kerfOf(job),
     trim,
     keptFrom: keptFrom(job),
@@ -96,14 +110,17 @@ export function searchBoards(demands: readonly StockDemand[], job: Job): BoardSe
   if (bought.lengths.length === 0 && yard.length === 0)
     return { plan: () => ({ ...about, ...NOTHING, none: { kind: 'no-lengths' } }) };
   const priced = bought.lengths.every(({ value }) => bought.prices?.has(value));
-  const sources = { bought, yard, priced, byPrice: priced && aim === 'cost' };
+  const sources = { bought, yard, priced, byPrice: priced && aim !== 'waste' };
   const search = searchCuts(instanceOf(about, sources));
   return { search, plan: () => planOf(search, about, sources) };
 }
 
-type About = Pick<BoardPlan, 'demands' | 'bought' | 'aim' | 'kerf' | 'trim' | 'keptFrom' | 'step'>;
+type About = Pick<
+  BoardPlan,
+  'demands' | 'bought' | 'aim' | 'settingsWithin' | 'kerf' | 'trim' | 'keptFrom' | 'step'
+>;
 
-const NOTHING = { boards: [], buy: new Map(), proven: false, waste: 0 } as const;
+const NOTHING = { boards: [], buy: new Map(), proven: false, settings: 0, waste: 0 } as const;
 
 /** What a board counts for: its price, or without prices its length in tenths of a millimeter. */
 function worthOf(bought: Stock, length: Ticks, byPrice: boolean): number {
@@ -132,8 +149,9 @@ function piecesByLabel(about: About, yard: Sources['yard']) {
 }
 
 function instanceOf(about: About, { bought, yard, byPrice }: Sources): CutInstance {
-  const { kerf, trim, keptFrom: keep } = about;
+  const { kerf, trim, keptFrom: keep, settingsWithin } = about;
   return {
+    ...(settingsWithin === undefined ? {} : { settingsWithin }),
     kerf,
     trim,
     keep,
@@ -189,6 +207,8 @@ function planOf(search: CutSearch, about: About, { bought, yard, priced, byPrice
     ...(priced ? { cost: { minor: cost, currency } } : {}),
     ...(byPrice ? { bound: { minor: plan.bound, currency } } : {}),
     proven: plan.proven,
+    settings: plan.settings,
+    ...(plan.settingsBound === undefined ? {} : { settingsBound: plan.settingsBound }),
     waste: wasteOf(boards, about.keptFrom),
   };
 }

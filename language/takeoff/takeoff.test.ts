@@ -215,6 +215,52 @@ run bank { length 21'; posts pole, 3 bays; height 7-1/2"; bottom 4"; embed 2'; f
   expect(cost).toMatchObject({ aim: 'cost', proven: true, cost: { minor: 6200 }, bound: { minor: 6200 } });
 });
 
+it('cuts for fewest settings at the least cost, or as much more as the job allows', async () => {
+  const text = `job "Banks" { saw kerf 0 mm; measure mm to 1 mm; cut for fewest settings }
+board plank { width 90 mm; thickness 20 mm; lengths 3.6 m $9.40 each, 4.8 m $12.90 each, 5.4 m $14.20 each }
+post stake { along 90 mm; through 90 mm; lengths 2 m $9 each }
+pattern even { repeat plank; gap 15 mm; end anywhere }
+run one { length 1900 mm; posts stake, 1 bays; height 800 mm; bottom 70 mm; embed 700 mm; slats on front face; fill even }
+run two { length 1550 mm; posts stake, 1 bays; height 800 mm; bottom 70 mm; embed 700 mm; slats on front face; fill even }
+run three { length 1000 mm; posts stake, 1 bays; height 1300 mm; bottom 70 mm; embed 700 mm; slats on front face; fill even }`;
+  const plan = async (aim: string) => {
+    const all = text.replace('fewest settings', aim);
+    const { job, layout } = await openJobs({ '/a.slat': all }).open('/a.slat');
+    expect(job.problems).toEqual([]);
+    return takeoffOf(layout, job, () => false).plans.find(({ bought }) => bought.name === 'plank');
+  };
+  const least = await plan('least cost');
+  const [few, fewer] = [await plan('fewest settings'), await plan('fewest settings, up to 20 % more')];
+  expect(least).toMatchObject({ aim: 'cost', proven: true });
+  expect(few).toMatchObject({ aim: 'settings', settingsWithin: 0, proven: true, cost: least?.cost });
+  expect(fewer).toMatchObject({ aim: 'settings', settingsWithin: 0.2, proven: true, bound: least?.cost });
+  expect(fewer?.cost?.minor).toBeLessThanOrEqual(1.2 * (least?.cost?.minor ?? 0));
+  // 7 slats of each of two lengths and 11 of a third. Three settings would take 11 boards of one slat each, for 11 is
+  // prime and no board holds them all: at 9.40 with 7 boards for the others 169 dollars, far more than is allowed.
+  expect(fewer?.settings).toBe(4);
+  expect(few?.settings).toBeGreaterThan(4);
+  // As often as told: boards cut alike once, by their different lengths.
+  const ways = new Map(
+    few?.boards.map((board) => {
+      const lengths = piecesOf(board).map(({ length }) => length);
+      return [`${board.length} ${lengths.sort()}`, new Set(lengths).size];
+    }),
+  );
+  expect([...ways.values()].reduce((sum, each) => sum + each, 0)).toBe(few?.settings);
+});
+
+it('says what may be written after cut for', async () => {
+  const problems = async (aim: string) =>
+    (await openJobs({ '/a.slat': `job "A" { cut for ${aim} }` }).open('/a.slat')).job.problems;
+  expect(await problems('least wate')).toMatchObject([
+    { code: 'unknown-word', args: { suggestion: 'waste' } },
+  ]);
+  expect(await problems('fewest settings, up to 120 % more')).toMatchObject([
+    { code: 'impossible-size', args: { reason: 'over-100', size: '120' } },
+  ]);
+  expect(await problems('fewest settings, up to 5 % more')).toEqual([]);
+});
+
 it('takes of a board with defects what is usable between them, without trim', async () => {
   const text = (hand: string) => `job "Bank" { saw kerf 1/8", trim 1" }
 board plank { width 3-1/2"; thickness 3/4"; lengths 5' $30 each }

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import type { CutAim } from '../../language/model/index.ts';
 import { CannotRun } from './usage.ts';
 
 const COMMANDS = [
@@ -17,6 +18,9 @@ const COMMANDS = [
 /** Commands that seek as long as they are given. */
 const PLANNING: readonly string[] = ['cut', 'takeoff', 'options', 'better'];
 
+/** What plans of boards are made for. */
+const AIMS: readonly CutAim[] = ['cost', 'waste', 'settings'];
+
 /** A command line understood. */
 export interface Request {
   readonly command: (typeof COMMANDS)[number] | 'help';
@@ -25,7 +29,9 @@ export interface Request {
   readonly out?: string;
   /** How long proofs are sought; and of cut and takeoff what is to be least. */
   readonly seconds?: number;
-  readonly by?: 'cost' | 'waste';
+  readonly by?: CutAim;
+  /** Of cut and takeoff, with fewest settings: what it may cost more than the least, as a share. */
+  readonly more?: number;
   /** Of better: the run it is sought for; every run when left out. */
   readonly run?: string;
 }
@@ -54,15 +60,22 @@ export function readArguments(words: readonly string[]): Request {
     format: values.json ? 'json' : values.csv ? 'csv' : 'text',
     ...(values.out ? { out: values.out } : {}),
     ...(values.run === undefined ? {} : { run: values.run }),
-    ...readCutOptions(known, values.seconds, values.by),
+    ...readCutOptions(known, values),
   };
 }
 
 function readCutOptions(
   command: Request['command'],
-  seconds: string | undefined,
-  by: string | undefined,
-): Pick<Request, 'seconds' | 'by'> {
+  {
+    seconds,
+    by,
+    more,
+  }: {
+    readonly seconds?: string | undefined;
+    readonly by?: string | undefined;
+    readonly more?: string | undefined;
+  },
+): Pick<Request, 'seconds' | 'by' | 'more'> {
   const plans = PLANNING.includes(command);
   if (!plans && seconds !== undefined) throw new CannotRun(`--seconds belongs to ${PLANNING.join(', ')}.`);
   if (command !== 'cut' && command !== 'takeoff' && by !== undefined)
@@ -70,9 +83,17 @@ function readCutOptions(
   const span = Number(seconds);
   if (seconds !== undefined && !(span >= 0 && span < 1e6))
     throw new CannotRun(`--seconds ${seconds}: write a number of seconds, such as 10.`);
-  if (by !== undefined && by !== 'cost' && by !== 'waste')
-    throw new CannotRun(`--by ${by}: write cost or waste.`);
-  return { ...(seconds === undefined ? {} : { seconds: span }), ...(by === undefined ? {} : { by }) };
+  const aim = AIMS.find((one) => one === by);
+  if (by !== undefined && !aim) throw new CannotRun(`--by ${by}: write cost, waste or settings.`);
+  const over = Number(more);
+  if (more !== undefined && aim !== 'settings') throw new CannotRun('--more goes with --by settings.');
+  if (more !== undefined && !(over >= 0 && over <= 100))
+    throw new CannotRun(`--more ${more}: write percent from 0 to 100, such as 5.`);
+  return {
+    ...(seconds === undefined ? {} : { seconds: span }),
+    ...(aim ? { by: aim } : {}),
+    ...(more === undefined ? {} : { more: over / 100 }),
+  };
 }
 
 function parsed(words: readonly string[]) {
@@ -87,6 +108,7 @@ function parsed(words: readonly string[]) {
         seconds: { type: 'string' },
         run: { type: 'string' },
         by: { type: 'string' },
+        more: { type: 'string' },
         help: { type: 'boolean', short: 'h' },
       },
     });

@@ -96,6 +96,30 @@ it('buys least length when asked for least waste', async () => {
   expect(JSON.parse(out)).toMatchObject({ cost: 2, bound: 60, proven: true, boards: [{ length: 60 }] });
 });
 
+it('takes few settings of the saw when asked for, at the least cost or a little more', async () => {
+  // See fewest-settings.test.ts for the hand calculation.
+  const pieces = [
+    { label: 'long', length: 60, count: 3 },
+    { label: 'middle', length: 40, count: 2 },
+    { label: 'short', length: 30, count: 1 },
+  ];
+  const list = JSON.stringify({ kerf: 0, pieces, stock: [{ length: 100, price: 1.5 }] });
+  const { out } = await run(list, '--by', 'settings');
+  expect(out).toContain('No plan has a lower cost: proven.');
+  expect(out).toContain('4 settings of the saw, boards cut alike together: no plan for so much takes fewer.');
+  const dearer = await run(list, '--by', 'settings', '--more', '70');
+  expect(dearer.out).toContain('The lowest cost is 4.5: proven.');
+  expect(JSON.parse((await run(list, '--by', 'settings', '--more', '70', '--json')).out)).toMatchObject({
+    cost: 7.5,
+    bound: 4.5,
+    settings: 3,
+    settingsBound: 3,
+  });
+  expect((await run(list, '--more', '5')).error).toContain('--more goes with --by settings.');
+  expect((await run(list, '--by', 'settings', '--more', 'x')).error).toContain('write percent from 0 to 100');
+  expect((await run(list, '--by', 'time')).error).toContain('write cost, waste or settings');
+});
+
 it('says in words what is bought, what is left, and that it is proven', async () => {
   const { out } = await run(JSON.stringify(LIST));
   expect(out).toMatch(/x 35: 1 post, 1 rail; offcut 0/);

@@ -1,3 +1,4 @@
+import type { CutAim } from '../../language/model/index.ts';
 import {
   type CutBoard,
   type CutInstance,
@@ -16,13 +17,13 @@ const SECONDS = 30;
 
 /** Plans the cuts of a plain list of lengths; 1 when pieces do not fit on what there is. */
 export function cut(
-  { files, format, seconds = SECONDS, by = 'cost' }: Request,
+  { files, format, seconds = SECONDS, by = 'cost', more = 0 }: Request,
   folder: string,
   terminal: Terminal,
 ): number {
   const [path = ''] = files;
   const read = readInstance(path, folder);
-  const plan = planned(by === 'waste' ? byLength(read.instance) : read.instance, seconds);
+  const plan = planned(instanceFor(read.instance, by, more), seconds);
   if ('kind' in plan) {
     terminal.error(`${reason(plan, read)}\n`);
     return 1;
@@ -57,6 +58,11 @@ function planned(instance: CutInstance, seconds: number): CutPlan | NoPlan {
   }
 }
 
+function instanceFor(instance: CutInstance, by: CutAim, more: number): CutInstance {
+  if (by === 'settings') return { ...instance, settingsWithin: more };
+  return by === 'waste' ? byLength(instance) : instance;
+}
+
 /** Least waste is least length bought: each board costs its length, in parts fine enough for whole numbers. */
 function byLength(instance: CutInstance): CutInstance {
   return {
@@ -70,22 +76,26 @@ function withPrices(plan: CutPlan, { instance, money }: ReadInstance): CutPlan {
   return { ...plan, cost, bound: plan.bound / 1000 };
 }
 
-function asJson({ cost, bound, proven }: CutPlan, boards: readonly CutBoard[]): string {
+function asJson(
+  { cost, bound, proven, settings, settingsBound }: CutPlan,
+  boards: readonly CutBoard[],
+): string {
   const listed = boards.map(({ length, price, pieces, parts }) => ({
     length,
     price,
     pieces,
     ...(parts ? { parts } : {}),
   }));
-  return `${JSON.stringify({ cost, bound, proven, boards: listed })}\n`;
+  return `${JSON.stringify({ cost, bound, proven, settings, ...(settingsBound === undefined ? {} : { settingsBound }), boards: listed })}\n`;
 }
 
 function asText(
-  { cost, bound, proven }: CutPlan,
+  plan: CutPlan,
   boards: readonly CutBoard[],
   { instance, unit }: ReadInstance,
-  by: 'cost' | 'waste',
+  by: CutAim,
 ): string {
+  const { cost, bound, proven, settings, settingsBound } = plan;
   const alike = new Map<string, { board: CutBoard; times: number }>();
   for (const board of boards) {
     const key = `${board.stock} ${board.parts ? JSON.stringify(board.parts) : board.pieces.join('\n')}`;
@@ -99,11 +109,21 @@ function asText(
   const bought = round(boards.reduce((sum, board) => sum + board.length, 0));
   const what = by === 'waste' ? 'length bought' : 'cost';
   const judged = by === 'waste' ? bought : cost;
-  const proof = proven
+  const isLeast = judged <= bound + 1e-9;
+  const proof = isLeast
     ? `No plan has a lower ${what}: proven.`
-    : `Not proven: ${what} may be up to ${round(judged - bound)} lower (bound ${round(bound)}).`;
+    : proven
+      ? `The lowest cost is ${round(bound)}: proven.`
+      : `Not proven: ${what} may be up to ${round(judged - bound)} lower (bound ${round(bound)}).`;
+  const few = settingsBound === undefined ? [] : [settingsText(settings, settingsBound)];
   const kerf = `kerf ${instance.kerf}${instance.trim ? `, trim ${instance.trim} a board` : ''}${unit ? `, in ${unit}` : ''}`;
-  return `${[...lines, '', `${boards.length} boards, ${bought} bought, cost ${cost}; ${kerf}.`, proof].map(printable).join('\n')}\n`;
+  return `${[...lines, '', `${boards.length} boards, ${bought} bought, cost ${cost}; ${kerf}.`, proof, ...few].map(printable).join('\n')}\n`;
+}
+
+/** How often the saw is set, and whether fewer would do for so much. */
+function settingsText(settings: number, least: number): string {
+  const proof = settings <= least ? 'no plan for so much takes fewer' : `it may be as few as ${least}`;
+  return `${settings} setting${settings === 1 ? '' : 's'} of the saw, boards cut alike together: ${proof}.`;
 }
 
 /** What a board is crosscut into; where pieces have widths, with the strips of each part. */

@@ -19,6 +19,8 @@ export function takeoffAsJson(found: Takeoff, job: Job) {
       proven: plan.proven,
       cost: plan.cost?.minor ?? null,
       bound: plan.bound?.minor ?? null,
+      settings: plan.settings,
+      settingsBound: plan.settingsBound ?? null,
       waste: plan.waste,
       none: plan.none?.kind ?? null,
       buy: [...plan.buy].map(([length, count]) => ({ length: mm(length), count })),

@@ -1,7 +1,7 @@
 import { isMetric, type Job } from '../../language/model/index.ts';
 import { type BoardPlan, keptFrom, orderOf, type Price, type Takeoff } from '../../language/takeoff/index.ts';
 import { formatLength, formatMoney, type Ticks } from '../../language/units/index.ts';
-import { cutWords } from '../sheets/index.ts';
+import { cutWords, settingsWords } from '../sheets/index.ts';
 
 /** What to buy, how to cut it, what is bought besides, and what it costs, line by line. */
 export function takeoffAsText(found: Takeoff, job: Job): string[] {
@@ -52,14 +52,21 @@ function keptOffcuts({ plans }: Takeoff, job: Job): ReadonlyMap<string, number> 
   return kept;
 }
 
-function headOf({ demands, bought, waste, proven, cost, bound }: BoardPlan): string {
+function headOf(plan: BoardPlan): string {
+  const { demands, bought, waste, aim } = plan;
   const counts = demands.map(
     ({ stock, count }, at) => `${count} ${at === 0 ? 'pieces ' : ''}of ${stock.name}`,
   );
   const ripped = demands.some(({ stock }) => stock.name !== bought.name) ? `, from ${bought.name}` : '';
+  const proof = aim === 'settings' ? settingsWords([plan]) : proofWords(plan);
+  return `${counts.join(', ')}${ripped}: ${round(100 * waste)} % waste, ${proof}`;
+}
+
+function proofWords({ proven, cost, bound }: BoardPlan): string {
+  if (proven) return `proven ${bound ? 'cheapest' : 'least length'}`;
   const gap =
     cost && bound ? `; may be ${formatMoney({ ...cost, minor: cost.minor - bound.minor })} too dear` : '';
-  return `${counts.join(', ')}${ripped}: ${round(100 * waste)} % waste, ${proven ? `proven ${bound ? 'cheapest' : 'least length'}` : `not proven${gap}`}`;
+  return `not proven${gap}`;
 }
 
 /** Boards cut alike, once with how often. */

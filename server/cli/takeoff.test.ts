@@ -35,6 +35,15 @@ it('tells what to buy, how to cut it and what it costs', async () => {
   expect(out).toContain('labor $105.60 (2.2 hours)');
 });
 
+it('says how few settings the saw takes where that is asked for', async () => {
+  const { out } = await run('takeoff', 'bank.slat', '--by', 'settings');
+  // Slats of one length, one setting; posts too.
+  expect(out).toMatch(/22 pieces of plank: .* waste, 1 settings?, proven fewest at the least cost/);
+  const tickets = await run('takeoff', 'bank.slat', '--by', 'settings', '--out', 'few');
+  expect(tickets.code).toBe(0);
+  expect(readFileSync(join(folder, 'few', 'cut-plank.svg'), 'utf8')).toContain('1 setting of the stop');
+});
+
 it('answers in JSON with every board, and in CSV for the yard', async () => {
   const { takeoffs } = JSON.parse((await run('takeoff', 'bank.slat', '--json')).out);
   const [{ stock, price, currency, proven }] = takeoffs;

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import type { Job } from '../../language/model/index.ts';
+import type { CutAim, Job } from '../../language/model/index.ts';
 import { type Takeoff, takeoffOf } from '../../language/takeoff/index.ts';
 import { asCsv, orderRows, ticketsOf, whyNoPlan } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
@@ -15,7 +15,7 @@ const SECONDS = 10;
 
 /** Prints what is bought and cut, and what it costs; 1 when a run or a stock could not be worked out. */
 export async function takeoff(
-  { files, format, seconds = SECONDS, out, by }: Request,
+  { files, format, seconds = SECONDS, out, by, more }: Request,
   folder: string,
   terminal: Terminal,
 ): Promise<number> {
@@ -24,7 +24,7 @@ export async function takeoff(
   const told: unknown[] = [];
   for (const { path, work } of opened.files) {
     const { layout } = work;
-    const job: Job = by ? { ...work.job, cutFor: { value: by, origin: work.job.origin } } : work.job;
+    const job = by ? cutFor(work.job, by, more) : work.job;
     const end = performance.now() + seconds * 1000;
     const found = takeoffOf(layout, job, () => performance.now() > end);
     if (format === 'json') told.push({ file: path, ...takeoffAsJson(found, job) });
@@ -40,6 +40,12 @@ export async function takeoff(
   if (tellBrokenRuns(opened.files, terminal) > 0) code = 1;
   if (format === 'json') terminal.out(`${JSON.stringify({ version: VERSION, takeoffs: told }, null, 2)}\n`);
   return code;
+}
+
+function cutFor({ settingsWithin: _, ...job }: Job, by: CutAim, more: number | undefined): Job {
+  const { origin } = job;
+  const within = more === undefined ? {} : { settingsWithin: { value: more, origin } };
+  return { ...job, cutFor: { value: by, origin }, ...within };
 }
 
 function writeTickets(found: Takeoff, job: Job, out: string, terminal: Terminal): void {

@@ -6,13 +6,14 @@ export const USAGE = `slatwright: slatted screens from text
   slatwright pieces FILE... [--json | --csv]  every piece with what the saw needs
   slatwright recut FILE... [--json]           where cut slats can go in bays as measured, and what is to cut
   slatwright figures FILE... [--json]         every calculation with its working and what it rests on
-  slatwright takeoff FILE... [--json | --csv] [--seconds N] [--by cost | waste] [--out DIR]
+  slatwright takeoff FILE... [--json | --csv] [--seconds N] [--out DIR]
+                     [--by cost | waste | settings [--more PERCENT]]
                                               what to buy, how to cut it, what it costs; tickets into DIR
   slatwright options FILE... [--json]         the job's options side by side
   slatwright better FILE... [--run NAME] [--json] [--seconds N]
                                               choices for a run that no other beats in cost, waste, sight, evenness
   slatwright pile FILE... [--json]            what the boards on hand still give of each run, by pattern
-  slatwright cut LIST [--json] [--seconds N] [--by cost | waste]
+  slatwright cut LIST [--json] [--seconds N] [--by cost | waste | settings [--more PERCENT]]
                                               boards and cuts for a plain list of lengths (JSON or CSV)
 
 FILE may be a folder: every .slat file directly in it is taken.

@@ -67,6 +67,11 @@ export const JOBS_SNIPPETS: StatementSnippets = {
   ],
   CutAim: [
     one('cut for', 'cut for least [waste|cost]', 'what boards are planned for; cost where it is not stated'),
+    one(
+      'cut for fewest settings',
+      'cut for fewest settings, up to [5] % more',
+      'boards in few ways, so that the stop is set seldom, at the least cost or a little more',
+    ),
   ],
   SparesStatement: [
     one(

@@ -1,5 +1,6 @@
 import type { BoardPlan, Price, Takeoff } from '../../language/takeoff/index.ts';
 import { formatMoney } from '../../language/units/index.ts';
+import { settingsWords } from '../sheets/index.ts';
 
 /** A share from 0 to 1, as people read it. */
 export function percent(share: number): string {
@@ -26,8 +27,9 @@ export function proofOf({ proven, plans }: Takeoff, over: boolean): string {
   const planned = plans.filter(({ none }) => !none);
   if (planned.length === 0) return '';
   const open = planned.filter((plan) => !plan.proven);
+  const after = over || open.length === 0 ? '' : ', proof goes on';
+  if (planned.every(({ aim }) => aim === 'settings')) return `${settingsWords(planned)}${after}`;
   if (proven || open.length === 0) return provenWords(planned);
-  const after = over ? '' : ', proof goes on';
   const gap = open.reduce((sum, { cost, bound }) => sum + ((cost?.minor ?? 0) - (bound?.minor ?? 0)), 0);
   const currency = open[0]?.cost?.currency;
   if (currency !== undefined && open.every(({ cost }) => cost?.currency === currency))

@@ -9,5 +9,6 @@ export { cutWords } from './cut-words.ts';
 export { fileNameOf } from './file-name.ts';
 export { grooveOf } from './groove-words.ts';
 export { orderRows } from './order-rows.ts';
+export { settingsWords } from './settings-words.ts';
 export { ticketsOf } from './tickets.ts';
 export { whyNoPlan } from './why-no-plan.ts';

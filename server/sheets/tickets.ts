@@ -39,6 +39,7 @@ export function ticketsOf(takeoff: Takeoff, job: Job): readonly SheetFile[] {
               'lengths are long points, longest first',
               ...(isRipped ? ['crosscut each board into its parts, rip parts, then crosscut strips'] : []),
             ].join('; '),
+            ...(plan.aim === 'settings' ? [settingsNote(plan)] : []),
             ...pieceNotes(sawnFrom(plan), measure),
             CAUTION,
           ],
@@ -60,6 +61,11 @@ export function ticketsOf(takeoff: Takeoff, job: Job): readonly SheetFile[] {
   );
   if (labels.length > 0) put('labels', labelSheet(`${name}labels`, labels));
   return sheets;
+}
+
+/** How boards are cut with as few settings as are counted. */
+function settingsNote({ settings }: BoardPlan): string {
+  return `${settings} setting${settings === 1 ? '' : 's'} of the stop: set it once for each length of a row, and cut that from all boards of the row`;
 }
 
 function sawnFrom({ demands }: BoardPlan): readonly Piece[] {

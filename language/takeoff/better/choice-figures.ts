@@ -53,7 +53,9 @@ function materialOf(
   let [bought, wasted, minor, priced] = [0, 0, 0, true];
   let currency: string | undefined;
   // Everything is bought for the run, so that what lies in the yard favors no choice.
-  const alone: Job = { ...job, onHand: [] };
+  const { cutFor, ...others } = job;
+  // A choice is weighed by what it costs; few settings at that cost are found when it is cut.
+  const alone: Job = { ...(cutFor?.value === 'settings' ? others : job), onHand: [] };
   for (const demands of demandsByBought(demandOf({ ...layout, runs: [run] }, job))) {
     const { search, plan } = searchBoards(demands, alone);
     let steps = 0;

@@ -17,6 +17,14 @@
  * cutting stock problems of two and more dimensions", 1965); all else stays as it is. A proof is one for plans of this
  * kind. Its knapsacks take no piece too often within a strip, but may from strip to strip; where that leaves a gap, all
  * patterns that could close it are listed, as long as they are not too many.
+ *
+ * Fewest settings. Boards cut alike are cut together, and the stop is set once for each length of each pattern; so a plan has a
+ * setting for each length, and one more each time that a length is in another pattern. (Fewest patterns, which is what is
+ * mostly asked for, as by Haessler, "Controlling cutting pattern changes in one-dimensional trim problems", 1975, would
+ * count one of five lengths as much as one of a single length.) Among plans that cost no more than is allowed, patterns
+ * are combined a few at a time, and all ways are tried with as few settings as are not shown to be too few; of boards
+ * that are ripped only the former, by different pieces instead of stops, so that fewest is proven there only where each
+ * stop and each width of the fence is set once.
  */
 export { type CutSearch, planCuts, searchCuts } from './plan-cuts.ts';
 export type {

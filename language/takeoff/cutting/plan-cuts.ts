@@ -1,6 +1,8 @@
 import { alongOf, partsOf, segmentsFor } from './board-parts.ts';
 import { spaceOf } from './column-pool.ts';
+import type { SettingsProgress } from './fewest-settings.ts';
 import { lackingOf } from './lacking.ts';
+import { lessSettings } from './less-settings.ts';
 import { longerOffcuts } from './longer-offcuts.ts';
 import { prepare } from './prepare.ts';
 import type {
@@ -15,6 +17,7 @@ import type {
   Segment,
 } from './problem.ts';
 import { longerRippedOffcuts, type RippedBoard } from './rip-offcuts.ts';
+import { settingsOf, settingsOfRipped } from './settings.ts';
 import { type Progress, search } from './solve.ts';
 import { type TakeLabels, takeLabels } from './take-labels.ts';
 
@@ -22,7 +25,10 @@ import { type TakeLabels, takeLabels } from './take-labels.ts';
 export interface CutSearch {
   /** The best plan so far, with what is known of it; or why there is none. */
   plan(): CutPlan | NoPlan;
-  /** Whether no plan can cost less money; fewer boards or a longer offcut may still be found. */
+  /**
+   * Whether no plan can cost less money; fewer boards or a longer offcut may still be found. Where fewest settings are
+   * asked for, whether there are no fewer besides, or fewer are no longer sought.
+   */
   proven(): boolean;
   /** Whether there is nothing more to be found out. */
   done(): boolean;
@@ -32,9 +38,10 @@ export interface CutSearch {
 
 /**
  * Begins a search for the cheapest way to cut an instance: least cost, then fewest boards, then the longest single
- * offcut. Where pieces are narrower than boards, of all plans that crosscut a board into parts, rip each part into strips
- * over its length, and crosscut these into pieces. The first plan is there at once; `run` improves it and raises the bound until they meet. The same instance
- * gives the same plans in the same order, whenever it is interrupted.
+ * offcut; or where it is asked for, then fewest settings of the saw. Where pieces are narrower than boards, of all plans
+ * that crosscut a board into parts, rip each part into strips over its length, and crosscut these into pieces. The first
+ * plan is there at once; `run` improves it and raises the bound until they meet. The same instance gives the same plans
+ * in the same order, whenever it is interrupted.
  *
  * @throws RangeError for lengths, counts or prices that are negative, or not whole where they must be
  */
@@ -44,15 +51,37 @@ export function searchCuts(instance: CutInstance): CutSearch {
     return { plan: () => problem, proven: () => false, done: () => true, run: () => undefined };
   const steps = search(problem);
   let progress: Progress = steps.next().value;
+  const { settingsWithin } = instance;
+  if (settingsWithin === undefined)
+    return {
+      plan: () => planOf(progress, problem, instance),
+      proven: () => isProven(progress, problem),
+      done: () => progress.done,
+      run: (enough) => {
+        while (!progress.done && !enough()) progress = steps.next().value;
+      },
+    };
+  const few = lessSettings(problem, settingsWithin);
+  const isCostKnown = () => progress.done || isProven(progress, problem);
   return {
-    plan: () => planOf(progress, problem, instance),
-    proven: () => isProven(progress, problem),
-    done: () => progress.done,
+    plan: () => planOf(progress, problem, instance, few.of(progress)),
+    proven: () => isProven(progress, problem) && few.of(progress)?.done === true,
+    done: () => isCostKnown() && (few.of(progress)?.done ?? progress.packing === undefined),
     run: (enough) => {
-      while (!progress.done && !enough()) progress = steps.next().value;
+      for (let turn = 0; !enough(); turn++) {
+        const { done } = few.of(progress) ?? { done: progress.packing === undefined };
+        if (isCostKnown() && done) return;
+        // What is hard to prove keeps no one waiting for fewer settings.
+        const isTurn = isCostKnown() || (turn > PATIENCE && turn % 2 === 0);
+        if (isTurn && !done) few.step(progress);
+        else if (!isCostKnown()) progress = steps.next().value;
+      }
     },
   };
 }
+
+/** A proof of least cost is sought so many steps before settings are lowered besides. */
+const PATIENCE = 300;
 
 /**
  * The cheapest way to cut an instance, as far as it is found before `enough`; without it, to the end, however long
@@ -65,25 +94,33 @@ export function planCuts(instance: CutInstance, enough: () => boolean = () => fa
 }
 
 function planOf(
-  { packing, cost, bound, done }: Progress,
+  { packing: cheapest, cost, bound, done }: Progress,
   problem: Problem,
   instance: CutInstance,
+  few?: SettingsProgress,
 ): CutPlan | NoPlan {
-  if (!packing)
+  if (!cheapest)
     return done && bound >= cost && !problem.ripping?.coarse
       ? { kind: 'too-few-boards', lacking: lackingOf(problem) }
       : { kind: 'none-yet' };
   const take = takeLabels(problem.labels);
   const { ripping } = problem;
-  const cut = ripping
-    ? rippedBoards(packing, take, { ...problem, ripping }, instance, isProven({ cost, bound }, problem))
-    : longerOffcuts(problem, eachOnce(packing)).map((pattern) => boardOf(pattern, take, problem, instance));
+  const thorough = isProven({ cost, bound }, problem);
+  const packing = few?.packing ?? cheapest;
+  const { cut, settings } = ripping
+    ? rippedBoards(packing, take, { ...problem, ripping }, instance, {
+        thorough,
+        asTheyAre: few !== undefined,
+      })
+    : plainBoards(packing, take, problem, instance, few !== undefined);
   const boards = cut.sort((a, b) => b.length - a.length || a.offcut - b.offcut);
   return {
     boards,
     cost: boards.reduce((sum, board) => sum + board.price, 0),
     bound: moneyOf(bound, problem),
-    proven: isProven({ cost, bound }, problem),
+    settings,
+    ...(few ? { settingsBound: few.bound } : {}),
+    proven: thorough && (few === undefined || few.bound >= settings),
   };
 }
 
@@ -95,6 +132,21 @@ const isProven = ({ cost, bound }: Pick<Progress, 'cost' | 'bound'>, problem: Pr
 
 const eachOnce = (packing: Packing): Pattern[] =>
   packing.flatMap(({ pattern, times }) => Array.from({ length: times }, () => pattern));
+
+/** What is left in as long a piece as may be; or boards cut alike as they are. */
+function plainBoards(
+  packing: Packing,
+  take: TakeLabels,
+  problem: Problem,
+  instance: CutInstance,
+  asTheyAre: boolean,
+): { cut: CutBoard[]; settings: number } {
+  const patterns = asTheyAre ? eachOnce(packing) : longerOffcuts(problem, eachOnce(packing));
+  return {
+    cut: patterns.map((pattern) => boardOf(pattern, take, problem, instance)),
+    settings: settingsOf(patterns.map((pattern) => ({ pattern, times: 1 }))),
+  };
+}
 
 /** Takes the labels of a board's pieces from those left of each size. */
 function boardOf(pattern: Pattern, take: TakeLabels, problem: Problem, instance: CutInstance): CutBoard {
@@ -112,13 +164,14 @@ function rippedBoards(
   take: TakeLabels,
   problem: Problem & { readonly ripping: Ripping },
   instance: CutInstance,
-  thorough: boolean,
-): CutBoard[] {
+  { thorough, asTheyAre }: { readonly thorough: boolean; readonly asTheyAre: boolean },
+): { cut: CutBoard[]; settings: number } {
   const all = packing.flatMap(({ pattern, times }): RippedBoard[] => {
     const segments: readonly Segment[] = segmentsFor(pattern, problem, thorough) ?? [];
     return Array.from({ length: times }, () => ({ stock: pattern.stock, segments }));
   });
-  return longerRippedOffcuts(all, problem).map(({ stock: at, segments }) => {
+  const boards = asTheyAre ? all : longerRippedOffcuts(all, problem);
+  const cut = boards.map(({ stock: at, segments }) => {
     const stock = problem.stockOf[at] as number;
     const { length, price } = instance.stock[stock] as CutInstance['stock'][number];
     const parts = partsOf(segments, at, take, problem);
@@ -126,4 +179,5 @@ function rippedBoards(
     const pieces = parts.flatMap(({ strips }) => strips.flatMap((strip) => strip.pieces));
     return { stock, length, price, pieces, offcut, parts };
   });
+  return { cut, settings: settingsOfRipped(boards, problem) };
 }

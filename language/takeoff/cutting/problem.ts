@@ -28,6 +28,11 @@ export interface CutInstance {
   readonly trim?: number;
   /** Offcuts at least so long are worth keeping: of plans alike, those with more of them are taken. */
   readonly keep?: number;
+  /**
+   * Of plans that cost at most this share more than the least (0: none but the cheapest), one with the fewest settings of
+   * the saw is sought. Without it settings are no matter.
+   */
+  readonly settingsWithin?: number;
   readonly pieces: readonly CutDemand[];
   readonly stock: readonly CutStock[];
 }
@@ -65,7 +70,17 @@ export interface CutPlan {
   readonly cost: number;
   /** No plan costs less than this. */
   readonly bound: number;
-  /** Whether the plan is known to be the cheapest: its cost is its bound. */
+  /**
+   * How often the stop is set where boards cut alike are cut together: once for each length of each way to cut a board.
+   * Where boards are ripped: for the lengths of parts and of pieces, and the fence for each width.
+   */
+  readonly settings: number;
+  /** Where fewest were asked for: no plan that costs as little as it was asked takes fewer. */
+  readonly settingsBound?: number;
+  /**
+   * Whether the plan is known to be the cheapest: its cost is its bound. Where fewest settings were asked for, whether it is
+   * known what is least, and that no plan for so much takes fewer settings.
+   */
   readonly proven: boolean;
 }
 
