@@ -43,7 +43,8 @@ export function closeOffset(
   const beside = {
     post,
     reach: reachAt(edges, bays[0]?.bay.number ?? 0, post.mark.to),
-    lines: filled?.lines ?? [],
+    // A course that follows the ground is ripped for its bay alone.
+    lines: filled?.lines.filter(({ taper }) => !taper) ?? [],
   } as const;
   const pieces = joint.trouble ? [] : piecesOf(spec, bridge, joint, beside);
   const trouble: BridgeTrouble | undefined =

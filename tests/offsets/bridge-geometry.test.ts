@@ -158,3 +158,26 @@ it('closes only the height at which both posts stand and both runs have slats', 
   const filler = await openOffset({ place: 'after quay, steps back 6", closed by filler big' }, low);
   expect(filler.bridge.map((piece) => range(piece, 2))).toEqual([[2, 48]]);
 });
+
+// By hand. Slats of the second run end 2" above its highest ground, 10 of them, 1/3" apart. In its first bay the ground
+// lies 8" to 5" lower: one more course goes in there, 1-2/3 + 5 - 2 = 4-2/3 wide at its narrow end. What closes the
+// offset goes another way, and is made of the level courses alone.
+it.each([
+  'steps back 18", closed by return',
+  'steps back 4-1/2", closed by return',
+  '4\' on, steps back 18", closed by panel',
+])('leaves a course that is ripped to the ground to its bay: %s', async (place) => {
+  const { run, bridge, codes } = await openOffset(
+    {
+      place: `after quay, ${place}`,
+      more: `ground at 0' down 8", at 5' down 5", at 10' down 0"; slope level top; last course follows ground`,
+    },
+    { height: `5' 10"`, more: 'ground down 10"' },
+  );
+  expect(codes).not.toContain('bridge-impossible');
+  const tapered = run('mole').pieces.filter(({ cut }) => cut.taper);
+  expect(tapered.map(({ key }) => key)).toEqual(['mole/b1/c11']);
+  expect(toInches(Math.min(...(tapered[0]?.cut.taper ?? [])))).toBeCloseTo(4.67, 1);
+  expect(bridge.filter(({ cut }) => cut.taper)).toEqual([]);
+  expect(slats(bridge)).toHaveLength(10);
+});
