@@ -206,3 +206,53 @@ it('lays out any measure without a number that is none', async () => {
     { numRuns: 40 },
   );
 });
+
+const widthOf = (run: RunLayout | undefined, stock: string) =>
+  run?.pieces.filter(({ cut }) => cut.stock === stock).map(({ cut }) => [cut.width, cut.thickness]);
+
+it('leaves kick boards, fillers and boards in an offset in the plan as they were planned', async () => {
+  const text = (measured: string) => `job { measure inches to 1/16" }
+board slat { width 3-1/2"; thickness 3/4" }
+board sole { width 5-1/2"; thickness 3/4" }
+board edge { width 3-1/2"; thickness 1" }
+board plug { width 5-1/2"; thickness 1" }
+post stake { along 3-1/2"; through 3-1/2" }
+pattern rows { repeat slat; gap 1/2"; end anywhere }
+run quay {
+  length 118-1/2"
+  posts stake, 2 bays
+  height 54"; bottom 6-1/2"
+  slats on front face
+  fill rows
+  kick board sole
+}
+run mole {
+  after quay, steps back 5", closed by filler plug
+  length 118-1/2"
+  posts stake, 2 bays
+  height 54"; bottom 6-1/2"
+  slats on front face
+  fill rows
+  ends at wall, 1" off
+  scribed filler edge
+}
+${measured}`;
+  const before = (await openJob(text(''))).layout.runs;
+  const measured = ['sole', 'edge', 'plug'].map(
+    (board) => `measured board ${board} { width 5"; thickness 7/8" }`,
+  );
+  const after = (await openJob(text(measured.join('\n')))).layout.runs;
+  expect(before.map(({ planned }) => planned)).toEqual([undefined, undefined]);
+  for (const [run, stock] of [
+    [0, 'sole'],
+    [1, 'edge'],
+    [1, 'plug'],
+  ] as const) {
+    const planned = widthOf(before[run], stock);
+    expect(planned?.length).toBeGreaterThan(0);
+    expect(widthOf(after[run], stock)?.map(([, thickness]) => thickness)).toEqual(
+      planned?.map(() => inches(7 / 8)),
+    );
+    expect(widthOf(after[run]?.planned, stock)).toEqual(planned);
+  }
+});

@@ -4,6 +4,7 @@ import {
   type GateSpec,
   type InfillSpec,
   isMeasured,
+  type Placement,
   type Remedy,
   type RunSpec,
   type Sourced,
@@ -20,13 +21,16 @@ export function isAsBuilt(spec: RunSpec): boolean {
 /** The run as it was planned before posts, ends or boards were measured or slats cut; undefined where none was. */
 export function plannedSpec(spec: RunSpec): RunSpec | undefined {
   if (!spec.measured && !isAsBuilt(spec)) return undefined;
-  const { measured, rail, stiffeners, battens, collars, ...rest } = spec;
+  const { measured, rail, stiffeners, battens, collars, kick, filler, placement, ...rest } = spec;
   return {
     ...rest,
     ...(rail ? { rail: planned(rail) } : {}),
     ...(stiffeners ? { stiffeners: { ...stiffeners, stock: planned(stiffeners.stock) } } : {}),
     ...(battens ? { battens: planned(battens) } : {}),
     ...(collars ? { collars: { ...collars, stock: planned(collars.stock) } } : {}),
+    ...(kick ? { kick: { ...kick, stock: planned(kick.stock) } } : {}),
+    ...(filler ? { filler: { ...filler, stock: planned(filler.stock) } } : {}),
+    ...(placement ? { placement: plannedPlacement(placement) } : {}),
     infill: plannedInfill(spec.infill),
     gates: spec.gates.map((gate) => ({
       ...gate,
@@ -66,8 +70,16 @@ function plannedInfill(infill: InfillSpec): InfillSpec {
   };
 }
 
-function flatsOf({ rail, stiffeners, battens, collars, infill, gates }: RunSpec): readonly FlatStock[] {
-  const own = [rail, stiffeners?.stock, battens, collars?.stock];
+function plannedPlacement(placement: Placement): Placement {
+  if (placement.kind !== 'on' || placement.bridge?.kind !== 'filler') return placement;
+  return { ...placement, bridge: { ...placement.bridge, board: planned(placement.bridge.board) } };
+}
+
+function flatsOf(spec: RunSpec): readonly FlatStock[] {
+  const { rail, stiffeners, battens, collars, kick, filler, placement, infill, gates } = spec;
+  const bridge = placement?.kind === 'on' ? placement.bridge : undefined;
+  const board = bridge?.kind === 'filler' ? bridge.board : undefined;
+  const own = [rail, stiffeners?.stock, battens, collars?.stock, kick?.stock, filler?.stock, board];
   return [...own.flatMap((one) => one?.value ?? []), ...infillFlats(infill), ...gates.flatMap(gateFlats)];
 }
 
