@@ -251,7 +251,10 @@ export interface RunLayout {
   readonly reach: ReadonlyMap<number, readonly [bottom: Ticks, top: Ticks]>;
   /** Of bays whose bottom or top slopes: there `reach` holds the lowest and highest of it between the posts. */
   readonly edges: ReadonlyMap<number, BayEdges>;
-  /** Slat lines by bay, a gate's leaf included; level bays share one list. Those of the front where both faces have slats. */
+  /**
+   * Slat lines by bay, a gate's leaf included; level bays share one list. Those of the front where both faces have
+   * slats. A course that follows the ground is not among them: it has no one end.
+   */
   readonly courses: ReadonlyMap<number, readonly Course[]>;
   readonly leaves: readonly Leaf[];
   readonly pieces: readonly Piece[];

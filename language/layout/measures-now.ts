@@ -26,12 +26,17 @@ export function measuresNow(
   const posts = postsNow(spec, placed);
   const problems: Problem[] = [...bays.problems, ...posts.problems];
   for (const { bay, courses, origin } of spec.measured?.cuts ?? []) {
-    const count = stands.get(bay)?.filled?.courses.length ?? 0;
+    const count = courseCount(stands.get(bay));
     if (count > 0 && (courses?.last ?? 0) <= count) continue;
     const args = { what: 'cut' as const, number: bay, count, ...ABSENT };
     problems.push(geometryProblem('measured-elsewhere', origin, args));
   }
   return { bays: bays.kept, posts: posts.kept, problems };
+}
+
+/** Number of the last course that is cut for a bay, one that follows the ground included. */
+function courseCount(stand: Stand | undefined): number {
+  return (stand?.filled?.lines ?? []).reduce((most, { course = 0 }) => Math.max(most, course), 0);
 }
 
 function baysNow(spec: RunSpec, { bays }: PlacedPosts): Kept<MeasuredBay> {

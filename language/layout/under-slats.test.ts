@@ -227,3 +227,22 @@ it('keeps clear of any ground by what is stated, with nothing in one place and n
     { numRuns: 50 },
   );
 });
+
+// Courses of bay 5 as above: 12, and the 13th is ripped to the ground.
+it.each([
+  [12, []],
+  [13, []],
+  [14, [['measured-elsewhere', 13]]],
+])('knows that course %i of a bay is cut where the last is ripped to the ground', (course, told) => {
+  const spec = bank(
+    [
+      [0, 0],
+      [324, -20.25],
+    ],
+    'level-top',
+    { lastFollows: sourced(inches(2)) },
+  );
+  const cuts = [{ bay: 5, courses: { first: course, last: course }, origin: originOf('cut') }];
+  const run = layOutRun({ ...spec, measured: { bays: [], posts: [], cuts, origin: originOf('measured') } });
+  expect(run.problems.map(({ code, args }) => [code, args.count])).toEqual(told);
+});
