@@ -41,6 +41,7 @@ export function findOverlaps({
     return tilted ? tilted.slack + Math.abs(tilted.slope) * cut.longPoint : (leans?.get(key)?.slack ?? 0);
   };
   const found: Problem[] = [];
+  const told = new Set<string>();
   let open: { piece: Piece; body: Body }[] = [];
   for (const next of sorted) {
     open = open.filter(({ body }) => body.high[along] > next.body.low[along]);
@@ -48,6 +49,10 @@ export function findOverlaps({
       if (other.piece === next.piece) continue;
       const depth = depthOfOverlap(other.body, next.body) - OVERLAP_TOLERANCE;
       if (depth <= 0 || depth <= slack(other.piece) + slack(next.piece)) continue;
+      // Of pieces in several parts, more than one may be in the other's place.
+      const pair = [other.piece.key, next.piece.key].sort().join(' ');
+      if (told.has(pair)) continue;
+      told.add(pair);
       // Told as one meets them along the run, whichever way was swept.
       const [first, second] =
         next.body.low[0] < other.body.low[0] ? [next.piece, other.piece] : [other.piece, next.piece];
