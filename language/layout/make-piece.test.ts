@@ -3,8 +3,8 @@ import { expect, it } from 'vitest';
 import { inches, mm } from '../units/index.ts';
 import { dot, minus } from './convex.ts';
 import { makeBoard } from './make-board.ts';
-import { type About, makePiece, type Shape } from './make-piece.ts';
-import type { Piece, Vec3 } from './piece.ts';
+import { type About, makePiece, type Shape, turned } from './make-piece.ts';
+import type { Piece, Solid, Vec3 } from './piece.ts';
 
 const about: About = {
   key: 'run/p1',
@@ -144,3 +144,24 @@ it('lays level boards along the run and upright ones up from the ground, alike i
 });
 
 const scaled = (a: Vec3, by: number): Vec3 => [a[0] * by, a[1] * by, a[2] * by];
+
+// A quarter turn keeps every distance: what is cut out of a piece turns with it.
+it.each([1, -1] as const)('turns all of a piece by a quarter, its parts and hollows too: way %i', (way) => {
+  const grooves = [
+    { side: 'start', from: 0, at: inches(0.25), width: inches(0.25), depth: inches(0.5) },
+  ] as const;
+  const scribe = [0, 24, 48].map((at) => ({ at: inches(at), width: inches(at === 24 ? 3 : 2) }));
+  for (const piece of [makePiece(about, { ...level, grooves }), makePiece(about, { ...level, scribe })]) {
+    const at = [inches(7), inches(-3)] as const;
+    const { solid, cut } = turned(piece, at, way);
+    const all = ({ vertices, parts = [], hollows = [] }: Solid): readonly Vec3[] =>
+      [vertices, ...parts.map(all), ...hollows.map(all)].flat();
+    expect(all(piece.solid).length).toBeGreaterThan(8);
+    expect(all(solid)).toEqual(
+      all(piece.solid).map(([x, y, z]) =>
+        way === 1 ? [at[0] - y, at[1] + x, z] : [at[0] + y, at[1] - x, z],
+      ),
+    );
+    expect(cut).toBe(piece.cut);
+  }
+});

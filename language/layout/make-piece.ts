@@ -92,11 +92,11 @@ export function leaned(
   const middle = (axis: 0 | 2) => vertices.reduce((sum, vertex) => sum + vertex[axis], 0) / vertices.length;
   const [mx, mz] = [middle(0) - pivot[0], middle(2) - pivot[1]];
   const slid = (mz + sin * mx - cos * mz) / cos;
-  const turned = ([x, y, z]: Vec3): Vec3 => {
+  const moved = ([x, y, z]: Vec3): Vec3 => {
     const [dx, dz] = [x - pivot[0], z - pivot[1]];
     return [pivot[0] + cos * dx + sin * (dz + slid), y, pivot[1] - sin * dx + cos * (dz + slid)];
   };
-  return { ...piece, solid: movedSolid(piece.solid, turned) };
+  return { ...piece, solid: movedSolid(piece.solid, moved) };
 }
 
 /** `begins` and `ends` are the widths of either end, where thickness begins and where it stops. */
@@ -147,10 +147,8 @@ function scribedSolid(shape: Shape, scribe: NonNullable<Shape['scribe']>): Solid
  * their first axis goes toward the run's back, or toward its front where `way` is -1. This changes no cut.
  */
 export function turned(piece: Piece, at: readonly [x: number, y: number], way: 1 | -1): Piece {
-  const vertices = piece.solid.vertices.map(
-    ([x, y, z]): Vec3 => (way === 1 ? [at[0] - y, at[1] + x, z] : [at[0] + y, at[1] - x, z]),
-  );
-  return { ...piece, solid: { vertices } };
+  const moved = ([x, y, z]: Vec3): Vec3 => [at[0] - way * y, at[1] + way * x, z];
+  return { ...piece, solid: movedSolid(piece.solid, moved) };
 }
 
 /** Alike slopes on all sides meet over the middle of the shorter. */
