@@ -86,7 +86,11 @@ export function stiffen(
   });
   const holding = new Map<string, string[]>();
   for (const { key, supports } of made)
-    for (const slat of supports) holding.set(slat, [...(holding.get(slat) ?? []), key]);
+    for (const slat of supports) {
+      const held = holding.get(slat);
+      if (held) held.push(key);
+      else holding.set(slat, [key]);
+    }
   const kept = pieces.map((piece): Piece => {
     const more = holding.get(piece.key);
     return more ? { ...piece, supports: [...piece.supports, ...more] } : piece;
@@ -154,8 +158,14 @@ function touches(slat: Piece, { x, z }: Block, plane: Ticks, face: ScreenFace, r
 function heightsOf(pieces: readonly Piece[], racking?: Racking): Range {
   if (!racking) return reachOf(pieces, 2);
   const { at, rise } = racking;
-  const heights = pieces.flatMap(({ solid }) => solid.vertices.map(([x, , z]) => z - rise * (x - at)));
-  return [Math.ceil(Math.min(...heights) - 1e-6), Math.floor(Math.max(...heights) + 1e-6)];
+  let [low, high] = [Infinity, -Infinity];
+  for (const { solid } of pieces)
+    for (const [x, , z] of solid.vertices) {
+      const height = z - rise * (x - at);
+      low = Math.min(low, height);
+      high = Math.max(high, height);
+    }
+  return [Math.ceil(low - 1e-6), Math.floor(high + 1e-6)];
 }
 
 const size = ([low, high]: Range): Ticks => high - low;
