@@ -148,6 +148,8 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
           return `Run ${a.run} has a filler and meets no wall. Write \`begins at wall\` or \`ends at wall\`, each with how far it is off the post.`;
         case 'same-height':
           return `The wall is measured twice at one height. Write each height once.`;
+        case 'split-posts':
+          return `Slats of ${a.run} run through split posts to their outer faces, and a filler in the middle of such a post meets no wood. Put the slats in grooves or channels, or take \`scribed filler\` out and leave a gap at the wall.`;
       }
     },
   },

@@ -123,7 +123,14 @@ export interface ProblemArgs {
   readonly 'wall-unclear': {
     readonly run: string;
     readonly other: string;
-    readonly reason: 'comes-after' | 'followed' | 'one-wall' | 'no-room' | 'no-wall' | 'same-height';
+    readonly reason:
+      | 'comes-after'
+      | 'followed'
+      | 'one-wall'
+      | 'no-room'
+      | 'no-wall'
+      | 'same-height'
+      | 'split-posts';
   };
 }
 

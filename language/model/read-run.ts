@@ -22,7 +22,7 @@ import { readGuards } from './read-rules.ts';
 import { readGroundKind } from './read-site.ts';
 import { bayEstimate, hasSaneBays, readSpacing } from './read-spacing.ts';
 import { readUnderSlats } from './read-under-slats.ts';
-import { readWalls } from './read-walls.ts';
+import { readWalls, withoutSplitFiller } from './read-walls.ts';
 import { assumed, assumedLength, originOf, type Reader, tell } from './reader.ts';
 import { hasSaneSlats } from './sane-slats.ts';
 import { usePost } from './use-stock.ts';
@@ -136,7 +136,7 @@ function readOwn(
     ...readJoints(reader, pick, infill, site.trim),
     ...readUnderSlats(reader, node, pick, infill),
     ...readPlacement(reader, node, pick),
-    ...walls,
+    ...withoutSplitFiller(reader, walls, { name: node.name, infill }),
     ...readLinesAs(reader, pick),
     ...readNoHoles(reader, node),
     ...readGuards(reader, pick),

@@ -107,6 +107,19 @@ function readFiller(reader: Reader, statement: ast.ScribedFiller): FillerSpec | 
   return stock && least && { stock, least, origin: originOf(reader, statement) };
 }
 
+/** Split posts have slats in the middle of their depth, and no wood there for a filler: told, and left out. */
+export function withoutSplitFiller(
+  reader: Reader,
+  { filler, ...walls }: Walls,
+  run: Pick<RunSpec, 'name' | 'infill'>,
+): Walls {
+  if (!filler) return walls;
+  if (run.infill.mounting.value.kind !== 'split') return { ...walls, filler };
+  const args = { run: run.name, reason: 'split-posts' as const, other: '' };
+  tell(reader, 'wall-unclear', filler.origin, args);
+  return walls;
+}
+
 /** Runs at whose end another run comes after them, and no wall; told at the wall. */
 export function withoutJoinedWalls(
   reader: Reader,

@@ -94,6 +94,20 @@ it.each([
   expect(job.problems.map(({ code, args }) => [code, args.reason])).toEqual([['wall-unclear', reason]]);
 });
 
+it('puts no filler in the middle of split posts', async () => {
+  const text = clapped('begins at wall, 1" off; scribed filler slat', [
+    'slats on front face; joints at every post',
+    'slats through split posts',
+  ]);
+  const open = await openJob(text);
+  const { document, services, layout, job } = open;
+  expect(job.problems.map(({ args }) => args.reason)).toEqual(['split-posts']);
+  const placed = placeFindings(services, document, open).filter(({ code }) => code === 'wall-unclear');
+  expect(placed.map(({ range }) => document.textDocument.getText(range))).toEqual(['scribed filler slat']);
+  expect(layout.runs.map(({ walls }) => walls.length)).toEqual([1]);
+  expect(layout.runs.flatMap(({ pieces }) => pieces).filter(({ role }) => role === 'filler')).toEqual([]);
+});
+
 it('knows no wall where two runs meet', async () => {
   const more =
     'run next { after bank; length 60"; posts stake, 1 bays; height 50"; bottom 2-1/2"; slats on front face; fill rows; begins at wall }\n';
