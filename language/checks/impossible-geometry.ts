@@ -167,12 +167,27 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     },
   },
   'brace-no-room': {
-    message: (a) =>
-      `The slats, cleats and brace of ${a.gate} need ${a.needs} of depth one behind the other; its frame has ${a.room}. ` +
-      'Use a thinner brace, a deeper frame, slats on the face, or `brace cable`.',
+    message: (a) => {
+      const use = (slats: string) =>
+        a.by === 'brace'
+          ? `Use a thinner brace, a deeper frame, ${slats}, or \`brace cable\`.`
+          : `Use a deeper frame, or ${slats}.`;
+      switch (a.held) {
+        case 'cleats':
+          return `The slats, cleats and ${a.by} of ${a.gate} need ${a.needs} of depth one behind the other; its frame has ${a.room}. ${use('slats on the face')}`;
+        case 'grooves':
+        case 'channels':
+          return `Slats in ${a.held} stand in the middle of the frame of ${a.gate}; with the ${a.by} behind them it is to be ${a.needs} deep, and it is ${a.room}. ${use('slats on the face')}`;
+        case 'faces':
+          return `Between the slats of both faces of ${a.gate} its ${a.by}, ${a.needs} thick, does not go into the frame, ${a.room} deep. ${use('slats on one face')}`;
+      }
+    },
   },
   'brace-too-wide': {
-    message: (a) => `The brace of ${a.gate}, ${a.width} wide, does not go into its frame.`,
+    message: (a) =>
+      a.by === 'brace'
+        ? `The brace of ${a.gate}, ${a.width} wide, does not go into its frame. Use a narrower brace, a larger leaf, or fewer rails.`
+        : `The cable of ${a.gate}, ${a.width} thick, does not go between the rails of its frame. Set them farther apart.`,
   },
   'corner-slats': {
     message: (a) => {

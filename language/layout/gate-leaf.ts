@@ -9,7 +9,7 @@ import { cleatProblems, roomBetween } from './holds.ts';
 import type { Panel, Range } from './infill.ts';
 import { gateLabel } from './labels.ts';
 import type { Course, FitResult, Leaf, Opening } from './layout.ts';
-import { type LeafDepths, leafDepths } from './leaf-depths.ts';
+import { braceOf, type LeafDepths, leafDepths } from './leaf-depths.ts';
 import { bracePiece, cablePiece, framePieces, type LeafFrame } from './leaf-frame.ts';
 import { leafOpenings, panelsOf } from './leaf-panels.ts';
 import { leafRails, panesOf } from './leaf-rails.ts';
@@ -173,14 +173,13 @@ function holdProblems(
   const pocketed = { ...holder, room: stock.width.value, sides: 1, wall: stock.wall } as const;
   if (gate.infill.mounting.value.kind !== 'between')
     return pocketProblems(gate.infill, [pocketed], thickest, spec.measure);
-  const holders = [holder];
-  return cleatProblems(gate.infill, holders, thickest, depths.slats, spec.measure);
+  return cleatProblems(gate.infill, [holder], thickest, depths.slats, spec.measure);
 }
 
 /** One in every pane that it goes into. */
 function braced(frame: LeafFrame, y: Range): readonly Piece[] {
   const { gate, spec } = frame;
-  const width = gate.brace?.value.width.value ?? cableThickness(spec.measure);
+  const width = braceWidth(spec, gate);
   return frame.panes.flatMap((pane, index) => {
     if (!braceFits({ inside: { x: frame.inside.x, z: pane.z }, width })) return [];
     const number = frame.panes.length > 1 ? index + 1 : undefined;
@@ -190,7 +189,12 @@ function braced(frame: LeafFrame, y: Range): readonly Piece[] {
 }
 
 function wideBrace({ gate, spec }: LeafFrame): Problem {
-  const brace = gate.brace ?? gate.frame;
-  const args = { gate: gate.name, width: formatLength(brace.value.width.value, spec.measure) };
-  return geometryProblem('brace-too-wide', brace.origin, args);
+  const { by, origin } = braceOf(gate);
+  const args = { gate: gate.name, by, width: formatLength(braceWidth(spec, gate), spec.measure) };
+  return geometryProblem('brace-too-wide', origin, args);
+}
+
+/** Across a brace; a cable is as thick as it is wide. */
+function braceWidth({ measure }: RunSpec, { brace }: GateSpec): Ticks {
+  return brace?.value.width.value ?? cableThickness(measure);
 }

@@ -1,4 +1,4 @@
-import { facesOf, type GateSpec, type Problem, type RunSpec } from '../model/index.ts';
+import { facesOf, type GateSpec, type Origin, type Problem, type RunSpec } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import { facePlane } from './bay-panel.ts';
 import { cableThickness } from './cable.ts';
@@ -91,8 +91,24 @@ function thicknessOf({ measure }: RunSpec, { brace, cable }: GateSpec): Ticks | 
   return brace?.value.thickness.value ?? (cable && cableThickness(measure));
 }
 
+/** What keeps a leaf from sagging, and where that is stated. */
+export function braceOf({ brace, cable, origin }: GateSpec): {
+  readonly by: 'brace' | 'cable';
+  readonly origin: Origin;
+} {
+  return { by: cable && !brace ? 'cable' : 'brace', origin: brace?.origin ?? cable ?? origin };
+}
+
 function noRoom({ measure }: RunSpec, gate: GateSpec, needs: Ticks, room: Ticks): Problem {
-  const args = { gate: gate.name, needs: formatLength(needs, measure), room: formatLength(room, measure) };
-  const origin = gate.brace?.origin ?? gate.cable ?? gate.origin;
+  const { by, origin } = braceOf(gate);
+  const { value: mounting } = gate.infill.mounting;
+  const held =
+    mounting.kind === 'grooves' || mounting.kind === 'channels'
+      ? mounting.kind
+      : facesOf(mounting).length > 0
+        ? 'faces'
+        : 'cleats';
+  const shown = (ticks: Ticks) => formatLength(ticks, measure);
+  const args = { gate: gate.name, by, held, needs: shown(needs), room: shown(room) } as const;
   return geometryProblem('brace-no-room', origin, args);
 }

@@ -75,10 +75,16 @@ export interface GeometryArgs {
   'leaf-too-small': { gate: string; width: string; height: string; needsWidth: string; needsHeight: string };
   /** A middle rail of a leaf that cannot be where it is stated; `rail` says which. */
   'rail-misplaced': { gate: string; rail: string; why: 'outside' | 'meets' | 'no-course' | 'between' };
-  /** The brace does not go in behind the slats and cleats. */
-  'brace-no-room': { gate: string; needs: string; room: string };
-  /** The brace is as wide as the frame inside. */
-  'brace-too-wide': { gate: string; width: string };
+  /** The brace or the cable does not go in behind the slats, or between those of both faces; `held` by what. */
+  'brace-no-room': {
+    gate: string;
+    by: 'brace' | 'cable';
+    held: 'cleats' | 'grooves' | 'channels' | 'faces';
+    needs: string;
+    room: string;
+  };
+  /** The brace is as wide as a space inside the frame, or the cable as thick. */
+  'brace-too-wide': { gate: string; by: 'brace' | 'cable'; width: string };
   /** Slats of two runs do not meet as the corner is stated; `why` says for what reason. */
   'corner-slats': {
     first: string;
