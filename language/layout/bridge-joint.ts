@@ -1,13 +1,12 @@
 import { type Bridge, levelAt, type RunSpec } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import { ceilToStep } from '../units/index.ts';
-import { bottomEdge, topEdge } from './bay-edges.ts';
+import { reachAt } from './bay-edges.ts';
 import { fillerBoards } from './bridge-filler.ts';
 import { panelLine, panelTrouble } from './bridge-panel.ts';
 import type { Flat } from './corner.ts';
 import { fixedPosts } from './fixed-posts.ts';
 import { roomBetween } from './holds.ts';
-import { heightAt } from './incline.ts';
 import type { Range } from './infill.ts';
 import { type SharedPost, sharedPost } from './joints.ts';
 import type { RunLayout } from './layout.ts';
@@ -77,7 +76,7 @@ export function bridgeJoint(first: RunLayout, second: RunSpec): BridgeJoint | un
     after: placement.run,
     at: [x, step],
     post,
-    reach: last ? reachAt(first, last.number, last.to) : [first.bottom, first.top],
+    reach: (last && reachAt(first, last.number, last.to)) ?? [first.bottom, first.top],
     ground: levelAt(first.groundLine, post.x[1]),
     inLine: stand.inLine,
     ...(stand.trouble ? { trouble: stand.trouble } : {}),
@@ -99,12 +98,6 @@ export function bridgedEnd({ placement }: RunSpec): BridgedEnd | undefined {
   const { bridge, step, gap } = placement;
   const way = step.value > 0 ? 1 : -1;
   return { kind: bridge.kind, way, space: bridge.kind === 'panel' ? gap.value : 0 };
-}
-
-/** Bottom and top of what fills a bay at a station, in whole ticks within it; nothing where nothing fills it. */
-export function reachAt(run: Parameters<typeof topEdge>[0], bay: number, station: Ticks): Range {
-  const [bottom, top] = [bottomEdge(run, bay), topEdge(run, bay)];
-  return bottom && top ? [Math.ceil(heightAt(bottom, station)), Math.floor(heightAt(top, station))] : [0, 0];
 }
 
 export function offsetOf(before: Range, own: Range, step: Ticks): Offset {

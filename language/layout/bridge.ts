@@ -1,7 +1,8 @@
 import type { Bridge, Problem, RunSpec } from '../model/index.ts';
 import { formatLength } from '../units/index.ts';
+import { reachAt } from './bay-edges.ts';
 import { fillerBoard, fillerBoards } from './bridge-filler.ts';
-import { type BridgeJoint, type BridgeTrouble, offsetOf, reachAt } from './bridge-joint.ts';
+import { type BridgeJoint, type BridgeTrouble, offsetOf } from './bridge-joint.ts';
 import { panelLine, panelOf } from './bridge-panel.ts';
 import { returnBeside, returnBetween } from './bridge-return.ts';
 import type { Stand } from './follow-ground.ts';
@@ -33,7 +34,7 @@ export function closeOffset(
   { bridge: joint }: Joints,
   { posts, bays }: PlacedPosts,
   stands: ReadonlyMap<number, Stand>,
-  edges: Pick<RunLayout, 'reach' | 'edges' | 'groundLine'>,
+  edges: Pick<RunLayout, 'reach' | 'edges'>,
 ): Bridged {
   const { placement } = spec;
   const [post] = posts;
@@ -42,7 +43,7 @@ export function closeOffset(
   const filled = bays.flatMap(({ bay }) => stands.get(bay.number)?.filled ?? [])[0];
   const beside = {
     post,
-    reach: reachAt(edges, bays[0]?.bay.number ?? 0, post.mark.to),
+    reach: reachAt(edges, bays[0]?.bay.number ?? 0, post.mark.to) ?? [0, 0],
     // A course that follows the ground is ripped for its bay alone.
     lines: filled?.lines.filter(({ taper }) => !taper) ?? [],
   } as const;

@@ -67,7 +67,7 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
   const walls = wallsOf(given);
   const fillers = fillersOf(spec, walls, placed.posts, placed.bays, content);
   const covers = coverPosts(spec, placed.posts, content.pieces);
-  const bridged = closeOffset(spec, joints, placed, stands, { ...content, groundLine: groundLine(spec) });
+  const bridged = closeOffset(spec, joints, placed, stands, content);
   return {
     ...bare(spec, hash, joints),
     ...planOf(given, joints),
