@@ -1,4 +1,4 @@
-import type { Ticks } from '../units/index.ts';
+import { ROUNDING, type Ticks } from '../units/index.ts';
 import { groundAbove, groundBelow, heightAt, type Incline } from './incline.ts';
 import type { Bay, RunLayout } from './layout.ts';
 
@@ -48,6 +48,3 @@ export function aboveGround(
     most: Math.ceil(groundBelow(groundLine, edge, from, to) - ROUNDING),
   };
 }
-
-/** Of floats, so that a whole tick stays one. */
-const ROUNDING = 1e-4;

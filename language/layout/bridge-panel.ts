@@ -2,11 +2,11 @@ import type { FlatStock, Origin, RunSpec, Sourced } from '../model/index.ts';
 import { floorToStep, type Ticks } from '../units/index.ts';
 import type { Offset } from './bridge-joint.ts';
 import { roomBetween } from './holds.ts';
-import { cutWithin, type Range } from './infill.ts';
-import { bridgeLabel, cleatLabel, slatLabel, trimLabel } from './labels.ts';
-import { type Line, lineSpan, thickestOf } from './lines.ts';
-import { type About, type End, makePiece } from './make-piece.ts';
-import { bridgeKey, courseKey } from './names.ts';
+import { cutWithin, namesOf, type Range } from './infill.ts';
+import { bridgeLabel, cleatLabel } from './labels.ts';
+import { type Line, lineSpan, thickestOf, thickestSlat } from './lines.ts';
+import { type End, makePiece } from './make-piece.ts';
+import { bridgeKey } from './names.ts';
 import type { Piece, Vec3 } from './piece.ts';
 
 /** The middle line of a panel, from the middle of the side of one post to that of the other. */
@@ -37,7 +37,7 @@ export function panelTrouble(
 ): 'narrow' | 'sharp' | 'depth' | undefined {
   const tan = Math.abs(across) / along;
   const secant = Math.hypot(1, tan);
-  const thickest = Math.max(0, ...infill.pattern.repeat.map(({ value }) => value.thickness.value));
+  const thickest = thickestSlat(infill);
   const [wide, thick] = [infill.cleat?.value.width.value ?? 0, infill.cleat?.value.thickness.value ?? 0];
   if (along < roomBetween(infill)) return 'narrow';
   if (tan > STEEPEST || wide - thick * tan <= infill.endGap.value * secant) return 'sharp';
@@ -76,7 +76,7 @@ export function panelOf(line: PanelLine, parts: PanelParts): Piece[] {
     const held = cleats.filter(({ side }) => side === 'front' || thickness === thickest);
     return makePiece(
       {
-        ...named(key, label, one),
+        ...namesOf({ key, label }, one),
         role: one.kind,
         run: spec.name,
         course: one.course,
@@ -98,11 +98,6 @@ export function panelOf(line: PanelLine, parts: PanelParts): Piece[] {
     );
   });
   return [...cleats, ...slats];
-}
-
-function named(key: string, label: string, { course }: Line): Pick<About, 'key' | 'label'> {
-  if (course === undefined) return { key: `${key}/trim`, label: trimLabel(label) };
-  return { key: courseKey(key, course), label: slatLabel(label, course) };
 }
 
 function axesOf({ along, across }: PanelLine) {

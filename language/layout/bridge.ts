@@ -14,6 +14,7 @@ import type { Piece } from './piece.ts';
 import { borrowedPost, postDepth } from './post-pieces.ts';
 import type { PlacedPost, PlacedPosts } from './posts.ts';
 import { geometryProblem } from './problems.ts';
+import { shares } from './reach.ts';
 import { spellAfter } from './spell-after.ts';
 
 /** What closes an offset, and the post of the run before that holds it. */
@@ -85,7 +86,7 @@ function piecesOf(
       fillerBoard(
         { spec, bridge, number: index + 1 },
         { x: x[1], y, z },
-        posts.filter((_, side) => overlaps(y, side === 0 ? before : depth)),
+        posts.filter((_, side) => shares(y, side === 0 ? before : depth)),
       ),
     );
   }
@@ -113,8 +114,6 @@ function piecesOf(
     along(depth),
   ]);
 }
-
-const overlaps = (a: Range, b: Range): boolean => Math.min(a[1], b[1]) > Math.max(a[0], b[0]);
 
 function problemOf(spec: RunSpec, bridge: Bridge, joint: BridgeJoint, trouble: BridgeTrouble): Problem {
   const shown = (ticks: number | undefined) => (ticks === undefined ? '' : formatLength(ticks, spec.measure));

@@ -1,7 +1,8 @@
 import type { RunSpec } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import { type Edge, straightEdge } from './edge.ts';
-import type { PlacedBay, PlacedPost } from './posts.ts';
+import { thickestSlat } from './lines.ts';
+import { middleOf, type PlacedBay, type PlacedPost } from './posts.ts';
 
 /** Where a level slat on a face ends that ends with a bay. */
 export interface FaceEnd {
@@ -23,9 +24,8 @@ export function faceEnds(
   { left, right, faces }: PlacedBay,
 ): { readonly low: FaceEnd; readonly high: FaceEnd } {
   const gap = jointGapOf(spec);
-  const middle = ({ mark }: PlacedPost) => mark.from + Math.floor((mark.to - mark.from) / 2);
-  const low = left.sharesSlats ? middle(left) + Math.floor(gap / 2) : left.mark.from;
-  const high = right.sharesSlats ? middle(right) - Math.ceil(gap / 2) : right.mark.to;
+  const low = left.sharesSlats ? middleOf(left) + Math.floor(gap / 2) : left.mark.from;
+  const high = right.sharesSlats ? middleOf(right) - Math.ceil(gap / 2) : right.mark.to;
   return {
     low: endOf(spec, low, left, faces?.left.z, -1),
     high: endOf(spec, high, right, faces?.right.z, 1),
@@ -44,8 +44,11 @@ function endOf(
     outward === 1 ? Math.max(...stations) : Math.min(...stations);
   const { end } = corner ?? {};
   if (end) {
-    const thickest = Math.max(0, ...spec.infill.pattern.repeat.map(({ value }) => value.thickness.value));
-    return { at, most: far([end.at, end.at + end.slope * thickest]), ...leaning(at, lean, z) };
+    return {
+      at,
+      most: far([end.at, end.at + end.slope * thickestSlat(spec.infill)]),
+      ...leaning(at, lean, z),
+    };
   }
   const leant = leaning(at, lean, z);
   return { at, most: far([at, ...(leant.edge?.x ?? [])]), ...leant };

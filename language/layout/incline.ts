@@ -8,6 +8,13 @@ export interface Incline {
   readonly rise: number;
 }
 
+/** The straight line through two heights; level where both stations are one. */
+export function inclineThrough([from, to]: Two, [start, end]: Two): Incline {
+  return { at: from, z: start, rise: to > from ? (end - start) / (to - from) : 0 };
+}
+
+type Two = readonly [first: number, second: number];
+
 /** Height of an incline at a station. */
 export function heightAt({ at, z, rise }: Incline, x: number): number {
   return z + rise * (x - at);
@@ -64,6 +71,6 @@ function breaksOf(
  */
 export function lineOverGround(line: readonly GroundPoint[], from: number, to: number): Incline {
   const [start, end] = [levelAt(line, from), levelAt(line, to)];
-  const straight: Incline = { at: from, z: start, rise: to > from ? (end - start) / (to - from) : 0 };
+  const straight = inclineThrough([from, to], [start, end]);
   return raised(straight, Math.max(0, groundAbove(line, straight, from, to)));
 }

@@ -155,7 +155,11 @@ function placesOf(panel: Panel, made: readonly Piece[]): Places {
   }
 }
 
-function namesOf({ key, label, behind }: Panel, { course }: Line): Pick<About, 'key' | 'label'> {
+/** What a slat or a trim board of a panel is called. */
+export function namesOf(
+  { key, label, behind }: Pick<Panel, 'key' | 'label' | 'behind'>,
+  { course }: Line,
+): Pick<About, 'key' | 'label'> {
   if (course === undefined)
     return { key: `${key}/${behind ? 'back-' : ''}trim`, label: trimLabel(label, behind) };
   return { key: courseKey(key, course, behind), label: slatLabel(label, course, behind) };

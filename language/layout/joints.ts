@@ -21,6 +21,7 @@ import {
 } from './corner.ts';
 import type { Range } from './infill.ts';
 import type { RunLayout } from './layout.ts';
+import { thickestSlat } from './lines.ts';
 import type { GivenLines } from './lines-as.ts';
 import { makePiece } from './make-piece.ts';
 import { overlap } from './overlap.ts';
@@ -73,7 +74,7 @@ export function endJoint(first: RunSpec, second: RunSpec): EndJoint | undefined 
   return {
     turn: turn.value,
     kind: corner.value,
-    ...(levelFace(second.infill) ? { thick: thickestSlat(second) } : {}),
+    ...(levelFace(second.infill) ? { thick: thickestSlat(second.infill) } : {}),
   };
 }
 
@@ -87,8 +88,8 @@ export function startJoint(first: RunLayout, second: RunSpec): StartJoint | unde
     kind: placement.corner.value,
     turn: placement.turn.value,
     post,
-    ...(levelFace(first.spec.infill) ? { first: thickestSlat(first.spec) } : {}),
-    ...(face ? { second: thickestSlat(second) } : {}),
+    ...(levelFace(first.spec.infill) ? { first: thickestSlat(first.spec.infill) } : {}),
+    ...(face ? { second: thickestSlat(second.infill) } : {}),
     ...(face === 'front' || face === 'back' ? { face } : {}),
     plane: face === 'front' || face === 'back' ? facePlane(second, face) : 0,
   });
@@ -111,12 +112,8 @@ export function lastSlatEnd(
 ): SlatEnd | undefined {
   const face = levelFace(spec.infill);
   if (face !== 'front' && face !== 'back') return undefined;
-  const first = thickestSlat(spec);
+  const first = thickestSlat(spec.infill);
   return cornerOf({ kind, turn, post, first, second: thick, face, plane: 0 }).ends.first;
-}
-
-function thickestSlat({ infill }: RunSpec): Ticks {
-  return Math.max(0, ...infill.pattern.repeat.map(({ value }) => value.thickness.value));
 }
 
 /** Whether what stands beside the shared post, or the first run's other posts, are in the second run's way. */
@@ -157,7 +154,7 @@ const TALL = 1e9;
 /** How far from the middle of the run reaches what stands between its posts. */
 function halfDepth(spec: RunSpec): Ticks {
   const { infill, rail } = spec;
-  const slat = thickestSlat(spec);
+  const slat = thickestSlat(infill);
   const { value: mounting } = infill.mounting;
   const between = standsBetween(mounting);
   const channel = mounting.kind === 'channels' ? mounting.channel.value.thickness.value / 2 : 0;

@@ -1,19 +1,19 @@
-import { groundLine, type RunSpec } from '../model/index.ts';
-import { floorToStep, inches, type Ticks } from '../units/index.ts';
+import { groundLine, isMetric, type RunSpec } from '../model/index.ts';
+import { floorToStep, inches, type Measure, mm, ROUNDING, type Ticks } from '../units/index.ts';
 import { roomOf } from './as-built.ts';
 import type { Stand } from './follow-ground.ts';
 import { centered } from './holds.ts';
-import { groundAbove, heightAt, type Incline, lineOverGround, raised } from './incline.ts';
+import { groundAbove, heightAt, type Incline, inclineThrough, lineOverGround, raised } from './incline.ts';
 import type { Range } from './infill.ts';
 import { bayLabel, kickLabel } from './labels.ts';
-import { through } from './last-course.ts';
-import { makePiece } from './make-piece.ts';
-import { slopedOver } from './make-racked.ts';
+import { makeSloped, slopedOver } from './make-racked.ts';
 import type { Piece } from './piece.ts';
 import type { PlacedBay } from './posts.ts';
 
 /** Narrower than this no board is ripped (common practice: 1-1/2", 40 mm). */
-const NARROWEST = inches(1.5);
+export function narrowestKick(measure: Measure): Ticks {
+  return isMetric(measure) ? mm(40) : inches(1.5);
+}
 
 /** The kick board of a bay, and its bottom edge; neither where there is no room for one. */
 export interface Kick {
@@ -36,18 +36,13 @@ export function kickBoard(spec: RunSpec, { bay, left, right }: PlacedBay, stand:
   const depths = depthsOf(spec, top, x).map((depth) =>
     Math.min(floorToStep(depth / over + ROUNDING, measure.step), width.value),
   ) as [Ticks, Ticks];
-  if (Math.min(...depths) < NARROWEST) return undefined;
-  const bottom = through(x, [heightAt(top, x[0]) - depths[0] * over, heightAt(top, x[1]) - depths[1] * over]);
-  const [cos, sin] = [1 / over, top.rise / over];
-  const y = centered(thickness.value);
-  // Tip to tip a whole number of steps, ends plumb at the posts.
-  const tips = Math.abs(top.rise) * Math.max(...depths);
-  const place = (x[1] - x[0]) * over;
-  const length = Math.max(1, (floorToStep(place + tips + ROUNDING, measure.step) || place + tips) - tips);
-  const from = x[0] + ((place - length) * cos) / 2;
+  if (Math.min(...depths) < narrowestKick(measure)) return undefined;
+  const bottom = inclineThrough(x, [
+    heightAt(top, x[0]) - depths[0] * over,
+    heightAt(top, x[1]) - depths[1] * over,
+  ]);
   const ripped = depths.some((depth) => depth < width.value);
-  const corner = [from, y[0], heightAt(top, from)] as const;
-  const piece = makePiece(
+  const piece = makeSloped(
     {
       key: `${bay.key}/kick`,
       label: kickLabel(bayLabel(bay.number)),
@@ -58,21 +53,10 @@ export function kickBoard(spec: RunSpec, { bay, left, right }: PlacedBay, stand:
       supports: [left.mark.key, right.mark.key],
       from: [kick.origin, origin, spec.origin],
     },
-    {
-      stock: name,
-      ripped,
-      origin: corner,
-      grain: [cos, 0, sin],
-      across: [sin, 0, -cos],
-      through: [0, 1, 0],
-      width: depths[0],
-      thickness: thickness.value,
-      ends: [
-        { at: 0, miter: 0 - top.rise },
-        { at: length, miter: 0 - top.rise },
-      ],
-      ...(depths[0] === depths[1] ? {} : { taper: taperAlong(top, bottom, from) }),
-    },
+    { name, ripped, ...(depths[0] === depths[1] ? {} : { under: bottom }) },
+    { x, y: centered(thickness.value), top: top.z, width: Math.max(...depths) },
+    top,
+    measure.step,
   );
   return { piece, bottom };
 }
@@ -100,19 +84,3 @@ function depthsOf(spec: RunSpec, top: Incline, x: Range): readonly [number, numb
   const room = 0 - groundAbove(line, top, ...x) - clear;
   return [room, room];
 }
-
-/** The bottom edge by how far below the top one it is, square to that, along it from a station. */
-function taperAlong(top: Incline, bottom: Incline, from: number): { start: number; per: number } {
-  const over = slopedOver(top.rise);
-  const [cos, sin] = [1 / over, top.rise / over];
-  const seen = (x: number) => {
-    const [dx, dz] = [x - from, heightAt(bottom, x) - heightAt(top, from)];
-    return [dx * cos + dz * sin, dx * sin - dz * cos] as const;
-  };
-  const [a, b] = [seen(from), seen(from + 1_000_000)];
-  const per = (b[1] - a[1]) / (b[0] - a[0]);
-  return { start: a[1] - per * a[0], per };
-}
-
-/** Of floats, so that a mark of the tape stays one. */
-const ROUNDING = 1e-4;

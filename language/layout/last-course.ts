@@ -1,9 +1,8 @@
 import { groundLine, type RunSpec } from '../model/index.ts';
-import { floorToStep, type Ticks } from '../units/index.ts';
+import { floorToStep, ROUNDING, type Ticks } from '../units/index.ts';
 import type { Infilled } from './fill-bays.ts';
 import type { Stand } from './follow-ground.ts';
-import { heightAt, type Incline, lineOverGround } from './incline.ts';
-import type { Range } from './infill.ts';
+import { heightAt, type Incline, inclineThrough, lineOverGround } from './incline.ts';
 import { slatReach } from './level-reach.ts';
 import type { Line } from './lines.ts';
 import { courseBelow } from './more-courses.ts';
@@ -48,13 +47,5 @@ function taperOf(spec: RunSpec, placed: PlacedBay, { high, low }: Line): Incline
     Math.min(most, floorToStep(high - heightAt(ground, x) - clear + ROUNDING, spec.measure.step)),
   ) as [Ticks, Ticks];
   if (Math.min(...widths) < (spec.lastFollows?.value ?? 0) || widths[0] === widths[1]) return undefined;
-  return through(reach, [high - widths[0], high - widths[1]]);
-}
-
-/** Of floats, so that a mark of the tape stays one. */
-const ROUNDING = 1e-4;
-
-/** The straight line through two heights. */
-export function through(x: Range, z: Range): Incline {
-  return { at: x[0], z: z[0], rise: (z[1] - z[0]) / (x[1] - x[0]) };
+  return inclineThrough(reach, [high - widths[0], high - widths[1]]);
 }

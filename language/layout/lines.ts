@@ -99,6 +99,11 @@ export function thickestOf(lines: readonly Line[]): Ticks {
   return lines.reduce((most, { stock }) => Math.max(most, stock.thickness.value), 0);
 }
 
+/** The same of a pattern, whether all of it is laid out or not. */
+export function thickestSlat({ pattern }: Pick<InfillSpec, 'pattern'>): Ticks {
+  return pattern.repeat.reduce((most, { value }) => Math.max(most, value.thickness.value), 0);
+}
+
 /** From the lowest edge of them to the highest. */
 export function lineSpan(lines: readonly Line[]): readonly [low: Ticks, high: Ticks] {
   return [Math.min(...lines.map(({ low }) => low)), Math.max(...lines.map(({ high }) => high))];

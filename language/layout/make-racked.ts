@@ -1,4 +1,5 @@
-import { floorToStep, type Ticks } from '../units/index.ts';
+import { floorToStep, ROUNDING, type Ticks } from '../units/index.ts';
+import { heightAt, type Incline } from './incline.ts';
 import { type About, makePiece } from './make-piece.ts';
 import type { Piece } from './piece.ts';
 
@@ -9,7 +10,7 @@ export interface Racking {
 }
 
 /** A place in a racked bay: stations, depth, and heights as they are at the racking's station. */
-export interface RackedBlock {
+interface RackedBlock {
   readonly x: readonly [Ticks, Ticks];
   readonly y: readonly [Ticks, Ticks];
   readonly z: readonly [number, number];
@@ -45,25 +46,27 @@ export function makePlumb(
 
 /**
  * A board that slopes with its bay, `width` wide, its ends plumb: from one station to another, with its top edge at
- * `top` at the racking's station. Tip to tip it is a whole number of steps, no longer than its place.
+ * `top` at the racking's station. Tip to tip it is a whole number of steps, no longer than its place. Where `under` is
+ * given that is its bottom edge, and `width` what it is at its wider end.
  */
 export function makeSloped(
   about: About,
-  stock: { readonly name: string },
+  stock: { readonly name: string; readonly ripped?: boolean; readonly under?: Incline },
   { x, y, top, width }: Omit<RackedBlock, 'z'> & { readonly top: number; readonly width: Ticks },
   { at, rise }: Racking,
   step: Ticks,
 ): Piece {
   const over = slopedOver(rise);
   const [cos, sin] = [1 / over, rise / over];
+  const { under } = stock;
   const tips = Math.abs(rise) * width;
   const place = (x[1] - x[0]) * over;
-  const long = floorToStep(place + tips + 1e-6, step) - tips;
+  const long = floorToStep(place + tips + ROUNDING, step) - tips;
   const length = long > 0 ? long : place;
   const from = x[0] + ((place - length) * cos) / 2;
   return makePiece(about, {
     stock: stock.name,
-    ripped: false,
+    ripped: stock.ripped ?? false,
     origin: [from, y[0], top + rise * (from - at)],
     grain: [cos, 0, sin],
     across: [sin, 0, -cos],
@@ -74,5 +77,19 @@ export function makeSloped(
       { at: 0, miter: 0 - rise },
       { at: length, miter: 0 - rise },
     ],
+    ...(under ? { taper: taperAlong({ at, z: top, rise }, under, from) } : {}),
   });
+}
+
+/** The bottom edge by how far below the top one it is, square to that, along it from a station. */
+function taperAlong(top: Incline, bottom: Incline, from: number): { start: number; per: number } {
+  const over = slopedOver(top.rise);
+  const [cos, sin] = [1 / over, top.rise / over];
+  const seen = (x: number) => {
+    const [dx, dz] = [x - from, heightAt(bottom, x) - heightAt(top, from)];
+    return [dx * cos + dz * sin, dx * sin - dz * cos] as const;
+  };
+  const [a, b] = [seen(from), seen(from + 1_000_000)];
+  const per = (b[1] - a[1]) / (b[0] - a[0]);
+  return { start: a[1] - per * a[0], per };
 }

@@ -13,8 +13,7 @@ import { type Block, makeBoard } from './make-board.ts';
 import { type About, makePiece } from './make-piece.ts';
 import type { Groove, Piece, Vec3 } from './piece.ts';
 import { grooveFor } from './pockets.ts';
-import type { PlacedPost, PlacedPosts } from './posts.ts';
-import { middleOf } from './racks.ts';
+import { middleOf, type PlacedPost, type PlacedPosts } from './posts.ts';
 
 /**
  * Depth below ground. Where none is stated, half of what stands above ground, up to the next mark: one third

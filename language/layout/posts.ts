@@ -25,6 +25,11 @@ export interface PlacedPost {
   readonly off?: Sourced<Ticks>;
 }
 
+/** The middle of a post along the run. */
+export function middleOf({ mark }: Pick<PlacedPost, 'mark'>): Ticks {
+  return mark.from + Math.floor((mark.to - mark.from) / 2);
+}
+
 /** A bay and the posts at its ends. */
 export interface PlacedBay {
   readonly bay: Bay;

@@ -46,7 +46,7 @@ export interface GeometryArgs {
   /** The slats' ends and what holds them need `needs` of a bay. */
   'bay-too-narrow': { bay: number; clear: string; needs: string };
   /** Under the slats of these bays there is no room for a kick board of the least width. */
-  'kick-no-room': { bays: string; count: number };
+  'kick-no-room': { bays: string; count: number; least: string };
   /** Rails leave upright slats no length. */
   'too-low-for-rails': { height: string; needs: string };
   'rails-missing': { run: string };

@@ -3,9 +3,9 @@ import { ceilToStep, formatLength, type Ticks } from '../units/index.ts';
 import type { Infills } from './fill-bays.ts';
 import type { Stand } from './follow-ground.ts';
 import { roomBetween } from './holds.ts';
-import { groundAbove, type Incline, raised, reachOfIncline } from './incline.ts';
+import { groundAbove, type Incline, inclineThrough, raised, reachOfIncline } from './incline.ts';
 import { type Racking, slopedOver } from './make-racked.ts';
-import type { PlacedBay, PlacedPost } from './posts.ts';
+import { middleOf, type PlacedBay, type PlacedPost } from './posts.ts';
 import { geometryProblem } from './problems.ts';
 
 /** Along a racked bay, by the bottom and the top of its infill: two lines alike but for their height. */
@@ -39,7 +39,7 @@ export function rackedStands(
         const ground = Math.max(...ends, highestGround(line, bay.from, bay.to));
         return [bay.number, { ground, z: [ground + bottom, ground + height] }];
       }
-      const marked = between([middleOf(left), middleOf(right)], [ends[0] ?? 0, ends[1] ?? 0]);
+      const marked = inclineThrough([middleOf(left), middleOf(right)], [ends[0] ?? 0, ends[1] ?? 0]);
       const rack: Rack = { bottom: raised(marked, bottom), top: raised(marked, height) };
       const low = Math.floor(reachOfIncline(rack.bottom, bay.from, bay.to)[0]);
       const high = Math.ceil(reachOfIncline(rack.top, bay.from, bay.to)[1]);
@@ -72,27 +72,17 @@ export function rackProblems(spec: RunSpec, stands: ReadonlyMap<number, Stand>):
   ];
 }
 
-/** The middle of a post along the run. */
-export function middleOf({ mark }: PlacedPost): Ticks {
-  return mark.from + Math.floor((mark.to - mark.from) / 2);
-}
-
 /** Height of the mark at each post, from the datum: the ground there, or as much higher as its bays need; a mark of the tape. */
 function marksOf(spec: RunSpec, bays: readonly PlacedBay[]): ReadonlyMap<PlacedPost, Ticks> {
   const line = groundLine(spec);
   const at = (post: PlacedPost) => highestGround(line, middleOf(post), middleOf(post));
   const raises = new Map<PlacedPost, number>();
   for (const { bay, left, right, gate } of bays) {
-    const straight = between([middleOf(left), middleOf(right)], [at(left), at(right)]);
+    const straight = inclineThrough([middleOf(left), middleOf(right)], [at(left), at(right)]);
     const raise = gate ? 0 : Math.max(0, groundAbove(line, straight, bay.from, bay.to));
     for (const post of [left, right]) raises.set(post, Math.max(raise, raises.get(post) ?? 0));
   }
   // A millionth of a tick is what floats may lose, and no reason for another mark.
   const up = (z: number) => ceilToStep(z - 1e-6, spec.measure.step);
   return new Map([...raises].map(([post, raise]) => [post, up(at(post) + raise)]));
-}
-
-function between(x: readonly [number, number], z: readonly [number, number]): Incline {
-  const rise = x[1] > x[0] ? (z[1] - z[0]) / (x[1] - x[0]) : 0;
-  return { at: x[0], z: z[0], rise };
 }

@@ -1,4 +1,5 @@
 import { groundLine, type Problem, type RunSpec } from '../model/index.ts';
+import { formatLength } from '../units/index.ts';
 import { coverPosts } from './battens.ts';
 import { bayProblems, liesOnPosts, planBay } from './bay-panel.ts';
 import { closeOffset } from './bridge.ts';
@@ -13,7 +14,7 @@ import { hashOf } from './hash.ts';
 import { reachOfIncline } from './incline.ts';
 import { type Panel, panelPieces, type Range } from './infill.ts';
 import type { Joints } from './joints.ts';
-import { kickBoard } from './kick-board.ts';
+import { kickBoard, narrowestKick } from './kick-board.ts';
 import type { BayEdges, Course, FitResult, Leaf, Opening, RunLayout } from './layout.ts';
 import { coursesOf, thickestOf } from './lines.ts';
 import { linesTrouble } from './lines-as.ts';
@@ -189,7 +190,8 @@ function fillAll(
   }
   for (const piece of slats) pieces.push(piece);
   if (spec.kick && unkicked.length > 0) {
-    const args = { bays: unkicked.join(', '), count: unkicked.length };
+    const least = formatLength(narrowestKick(spec.measure), spec.measure);
+    const args = { bays: unkicked.join(', '), count: unkicked.length, least };
     problems.push(geometryProblem('kick-no-room', spec.kick.origin, args));
   }
   return { courses, reach, edges, leaves, pieces, openings, fits, problems };

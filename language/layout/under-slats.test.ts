@@ -3,7 +3,7 @@ import Module from 'manifold-3d';
 import { beforeAll, expect, it } from 'vitest';
 import { board, originOf, patternOf, postOf, runOf, sourced } from '../../tests/specs/build.ts';
 import { levelAt, type Mounting, type RunSpec, type Slope } from '../model/index.ts';
-import { inches, type Ticks } from '../units/index.ts';
+import { inches, METRIC, mm, type Ticks } from '../units/index.ts';
 import { aboveGround, bottomEdge } from './bay-edges.ts';
 import { findOverlaps } from './overlap.ts';
 import type { Piece } from './piece.ts';
@@ -97,6 +97,18 @@ it('sets a level board under level slats, by hand', () => {
 // By hand. The same over ground that falls 1 in 12: in bay 1, from 4 to 64, the ground is -1/3 and -5-1/3; the room from
 // 9-1/2 to 1/2 over it 9-1/3 and 14-1/3. The board is 9-1/4 wide, so it stays whole and follows nothing. Raised to 5:
 // from 4-1/2 it is 4-1/3, on the tape 4-5/16, and 9-1/4, where 9-1/3 would go in.
+// A gap and a clearance of 12.7 mm each: 65.4 mm under the slats leave 40 of them, 64.4 mm 39.
+it.each([
+  [40, [], [40]],
+  [39, [['kick-no-room', '40 mm']], []],
+])('rips no board narrower than 40 mm in a metric job: %i mm', (room, told, widths) => {
+  const { levels, ...flat } = bank([[0, 0]], 'level-top', { ...kick(false), bottom: (25.4 + room) / 25.4 });
+  const run = layOutRun({ ...flat, spacing: sourced({ kind: 'bays', count: 1 }), measure: METRIC });
+  expect(levels).toHaveLength(1);
+  expect(run.problems.map(({ code, args }) => [code, args.least])).toEqual(told);
+  expect(run.pieces.filter(({ role }) => role === 'kick').map(({ cut }) => cut.width / mm(1))).toEqual(widths);
+});
+
 it('rips a board to the ground, no wider than it is', () => {
   const falls: Levels = [
     [0, 0],

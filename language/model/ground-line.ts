@@ -1,4 +1,4 @@
-import type { Ticks } from '../units/index.ts';
+import { ROUNDING, type Ticks } from '../units/index.ts';
 import type { RunSpec } from './job.ts';
 
 /** A point of the ground: station, and height from the datum. */
@@ -41,9 +41,6 @@ export function highestGround(line: readonly GroundPoint[], from: Ticks, to: Tic
 export function lowestGround(line: readonly GroundPoint[], from: Ticks, to: Ticks): Ticks {
   return Math.floor(Math.min(...levelsWithin(line, from, to)) + ROUNDING);
 }
-
-/** Of floats, so that a whole tick stays one. */
-const ROUNDING = 1e-4;
 
 function levelsWithin(line: readonly GroundPoint[], from: Ticks, to: Ticks): number[] {
   const inner = line.filter(({ x }) => x > from && x < to).map(({ z }) => z);

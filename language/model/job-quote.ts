@@ -3,8 +3,7 @@ import type { Money, Ticks } from '../units/index.ts';
 import type { Origin, Sourced } from './job-origin.ts';
 import type { TaskCount } from './read-quote.ts';
 
-/** One file's job: plain immutable data, units resolved, references followed, defaults filled. */
-/** Money of one kind for a count of something. */
+/** What labor and materials cost, and how a price is made of that. */
 export interface Quote {
   readonly origin?: Origin;
   /** For an hour. */

@@ -113,6 +113,7 @@ export interface BrokenRun {
   readonly broken: true;
 }
 
+/** One file's job: plain immutable data, units resolved, references followed, defaults filled. */
 export interface Job {
   readonly uri: string;
   /** Sets of rules it chooses, by their names as in standards/; others are told and left out. */

@@ -11,7 +11,7 @@ export { AMOUNT_PATTERN, parseAmount, spellingsOf } from './parse-amount.ts';
 export { parseLength } from './parse-length.ts';
 export type { LengthProblem, ParsedLength, RefusedLength, StatedLength } from './parsed-length.ts';
 export { type Amount, convert, type Dimension, dimensionOf, UNITS, type UnitName } from './quantity.ts';
-export { ceilToStep, floorToStep, roundToStep } from './round.ts';
+export { ceilToStep, floorToStep, ROUNDING, roundToStep } from './round.ts';
 export { formatAmount, formatNumber, inSystem, type System } from './show-amount.ts';
 export { spreadEvenly } from './spread.ts';
 export {

@@ -1,5 +1,8 @@
 import { type Ticks, wholeTicks } from './ticks.ts';
 
+/** What floats may lose, in ticks: so far past a whole tick, or a mark of the tape, counts as on it. */
+export const ROUNDING = 1e-4;
+
 /** The nearest multiple of `step`, halves away from zero. A step of no size leaves whole ticks. */
 export function roundToStep(t: Ticks, step: Ticks): Ticks {
   const size = Math.abs(wholeTicks(t));
