@@ -29,7 +29,7 @@ const WHY: Readonly<Record<Args['why'], (a: Args) => string>> = {
   narrow: ({ needs, room }) =>
     `takes no panel in ${room}: its slats and cleats need ${needs} along the runs. Begin farther on.`,
   sharp: ({ needs, room }) =>
-    `takes no panel in ${room}: it would stand at more than the 45° a blade tilts, or leave nothing of its cleats. Begin ${needs} on or farther, or write \`closed by return\`.`,
+    `takes no panel in ${room}: it would stand at more than the 45° a blade tilts, or leave nothing of its cleats. ${needs === '' ? 'Use wider cleats or a smaller end gap' : `Begin ${needs} on or farther`}, or write \`closed by return\`.`,
   depth: () =>
     'takes no panel: at its angle the ends of the slats are wider than the posts are deep. Use thinner slats or deeper posts, or begin farther on.',
   heights: ({ first, second }) =>

@@ -1,6 +1,5 @@
 import { type Bridge, levelAt, type RunSpec } from '../model/index.ts';
-import type { Ticks } from '../units/index.ts';
-import { ceilToStep } from '../units/index.ts';
+import { LONGEST, type Ticks } from '../units/index.ts';
 import { reachAt } from './bay-edges.ts';
 import { fillerBoards } from './bridge-filler.ts';
 import { panelLine, panelTrouble } from './bridge-panel.ts';
@@ -10,6 +9,7 @@ import { roomBetween } from './holds.ts';
 import type { Range } from './infill.ts';
 import { type SharedPost, sharedPost } from './joints.ts';
 import type { RunLayout } from './layout.ts';
+import { thickestSlat } from './lines.ts';
 import { postDepth } from './post-pieces.ts';
 
 /** What a run needs to know of the one before it, to close the offset between their planes. */
@@ -85,7 +85,6 @@ export function bridgeJoint(first: RunLayout, second: RunSpec): BridgeJoint | un
 
 /** What the run before an offset needs to know of the one that closes it. */
 export interface BridgedEnd {
-  readonly kind: Bridge['kind'];
   /** 1 where that run stands farther back, -1 where it stands farther forward. */
   readonly way: 1 | -1;
   /** Taken by a panel along the runs, which the last post bears half the wind of. */
@@ -97,7 +96,7 @@ export function bridgedEnd({ placement }: RunSpec): BridgedEnd | undefined {
   if (placement?.kind !== 'on' || !placement.bridge || !placement.step) return undefined;
   const { bridge, step, gap } = placement;
   const way = step.value > 0 ? 1 : -1;
-  return { kind: bridge.kind, way, space: bridge.kind === 'panel' ? gap.value : 0 };
+  return { way, space: bridge.kind === 'panel' ? gap.value : 0 };
 }
 
 export function offsetOf(before: Range, own: Range, step: Ticks): Offset {
@@ -153,8 +152,8 @@ function returnStand(around: Around): Standing {
   if (infill.flip.upright) return { inLine: false, on: stated ?? 0, trouble: { why: 'upright' } };
   if (infill.mounting.value.kind === 'alternate')
     return { inLine: false, on: stated ?? 0, trouble: { why: 'turns' } };
-  const thick = [...new Set(infill.pattern.repeat.map(({ value }) => value.thickness.value))];
-  const thickest = Math.max(0, ...thick);
+  const thicknesses = new Set(infill.pattern.repeat.map(({ value }) => value.thickness.value));
+  const thickest = thickestSlat(infill);
   const between = [first, second].every((run) => run.infill.mounting.value.kind === 'between');
   const held = infill.cleat !== undefined && infill.endGap.value < infill.cleat.value.width.value;
   if (
@@ -166,7 +165,7 @@ function returnStand(around: Around): Standing {
   )
     return { inLine: true, on: 0 };
   const beside = besideBy(around, thickest);
-  if (beside.trouble || thick.length < 2) return beside;
+  if (beside.trouble || thicknesses.size < 2) return beside;
   return { ...beside, trouble: { why: 'thickness' } };
 }
 
@@ -188,10 +187,26 @@ function panelStand({ second, offset, stated }: Around): Standing {
   const troubleAt = (space: Ticks) => panelTrouble(second, offset, panelLine(offset, space));
   const trouble = on > 0 ? troubleAt(on) : undefined;
   if (on > 0 && !trouble) return { inLine: false, on };
-  if (trouble === 'depth') return tell({ why: 'depth' });
-  const off = Math.abs(panelLine(offset, 1).across);
-  let does = ceilToStep(Math.max(off, roomBetween(second.infill), step), step);
-  for (let tries = 0; tries < 40 && troubleAt(does); tries++)
-    does += ceilToStep(Math.max(off / 4, step), step);
+  const does = leastMark((space) => !troubleAt(space), step);
+  if (does === undefined) return tell({ why: trouble ?? troubleAt(LONGEST) ?? 'no-space', room: on });
   return tell({ why: trouble ?? 'no-space', room: on, needs: does, on: does });
+}
+
+/**
+ * The least mark of the tape that does, of what does at every greater one too: farther on a panel only stands flatter.
+ * Undefined where none does.
+ */
+function leastMark(does: (at: Ticks) => boolean, step: Ticks): Ticks | undefined {
+  let marks = 1;
+  while (!does(marks * step)) {
+    if (marks * step > LONGEST) return undefined;
+    marks *= 2;
+  }
+  let short = Math.floor(marks / 2);
+  while (marks - short > 1) {
+    const middle = Math.floor((short + marks) / 2);
+    if (does(middle * step)) marks = middle;
+    else short = middle;
+  }
+  return marks * step;
 }

@@ -1,4 +1,7 @@
-import type { Origin, Problem } from '../model/index.ts';
+import type { Bridge, Origin, Problem } from '../model/index.ts';
+import type { BridgeTrouble } from './bridge-joint.ts';
+import type { CornerTrouble } from './corner.ts';
+import type { LinesTrouble } from './lines-as.ts';
 
 /**
  * Impossible geometry, by code. Every argument is ready to be shown: lengths are formatted in the job's
@@ -90,7 +93,7 @@ export interface GeometryArgs {
     first: string;
     second: string;
     corner: string;
-    why: 'inside' | 'mixed' | 'straight' | 'cut' | 'sharp' | 'grooves' | 'split';
+    why: CornerTrouble;
   };
   /**
    * The offset between two runs is not closed as asked; `needs` and `room` are lengths, empty where none is told, `write`
@@ -99,22 +102,9 @@ export interface GeometryArgs {
   'bridge-impossible': {
     first: string;
     second: string;
-    by: 'return' | 'filler' | 'panel';
+    by: Bridge['kind'];
     board: string;
-    why:
-      | 'upright'
-      | 'turns'
-      | 'split'
-      | 'thickness'
-      | 'closed'
-      | 'space'
-      | 'wide'
-      | 'no-space'
-      | 'cleats'
-      | 'narrow'
-      | 'sharp'
-      | 'depth'
-      | 'heights';
+    why: BridgeTrouble['why'];
     needs: string;
     room: string;
     write: string;
@@ -123,7 +113,7 @@ export interface GeometryArgs {
   'lines-elsewhere': {
     run: string;
     other: string;
-    why: 'missing' | 'upright' | 'faces' | 'pattern' | 'ground' | 'none';
+    why: LinesTrouble;
   };
   /** Stiffeners and what stands at the posts take more than the bay. */
   'stiffeners-no-room': { bay: number; clear: string; needs: string };

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { type Working, workingsOf } from '../../language/figures/index.ts';
 import { textAfter } from '../jobs/index.ts';
-import { openOffset } from './made-offset.ts';
+import { offsetText, openOffset } from './made-offset.ts';
 
 const sizeOf = (inputs: Working['inputs'], symbol: string) => {
   const value = inputs.find((one) => one.symbol === symbol)?.value;
@@ -35,6 +35,34 @@ it.each([
     const mended = await open.open(textAfter(open.document, fix.changes));
     expect(mended.findings.filter(({ severity }) => severity === 'error')).toEqual([]);
   }
+});
+
+// By hand, for cleats 3/4" square, end gaps of 1/8" and slats 3/4" thick; s along, c across, t = c / s. A cleat ripped to the
+// angle keeps 3/4 (1 - t), which is to be more than the gap along the panel, 1/8 times the root of 1 + t t: 36 (1 - t)(1 - t)
+// > 1 + t t, so t < (72 - root 284) / 70 = 0.78783; with c 12" s > 15.23": 15-1/4" on the tape. The shortest edge of a slat,
+// (s - 1/4) times the root of 1 + t t less 3/4 t, is to be more than two cleats: with c 1" at 1-15/16" 1.6875 x 1.12533 -
+// 0.38710 = 1.512", at 1-7/8" 1.625 x 1.13333 - 0.4 = 1.442".
+it.each([
+  ['10" on, steps back 12"', '15-1/4"'],
+  ['1-1/2" on, steps back 1"', '1-15/16"'],
+])('says how far on a panel goes in at least: %s', async (place, least) => {
+  const open = await openOffset({ place: `after quay, ${place}, closed by panel` });
+  const [finding] = told(open, 'bridge-impossible');
+  expect(open.run('mole').problems.map(({ args }) => args.needs)).toEqual([least]);
+  expect(finding?.fixes?.map(({ title }) => title)).toEqual([
+    `Write after quay, ${least} on, ${place.split(', ')[1]}, closed by panel`,
+  ]);
+});
+
+// Cleats no wider than the gap at the ends hold nothing at any angle.
+it('names no space where none would do', async () => {
+  const place = 'after quay, 10" on, steps back 6", closed by panel';
+  const text = offsetText({ place, slats: 'slats on front face' }, { slats: 'slats on front face' });
+  const open = await (await openOffset({})).open(text.replaceAll('end gap 1/8"', 'end gap 3/4"'));
+  const [finding, ...more] = open.findings.filter(({ code }) => code === 'bridge-impossible');
+  expect(more).toEqual([]);
+  expect(finding?.message).toContain('Use wider cleats or a smaller end gap, or write `closed by return`.');
+  expect(finding?.fixes ?? []).toEqual([]);
 });
 
 it.each([
