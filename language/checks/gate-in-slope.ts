@@ -1,4 +1,12 @@
-import { type Bay, bottomEdge, heightAt, type Incline, type RunLayout, topEdge } from '../layout/index.ts';
+import {
+  type Bay,
+  bottomEdge,
+  heightAt,
+  type Incline,
+  isRacked,
+  type RunLayout,
+  topEdge,
+} from '../layout/index.ts';
 import { levelAt } from '../model/index.ts';
 import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
@@ -22,7 +30,7 @@ export const gateInSlope: LimitedRunCheck = {
       `Gate ${a.gate} stays square and level between racked bays: its top goes on with the slats at its higher post and is ${a.off} off them at post ${a.post}, with ${a.under} under it there. Put it where the ground is most level, or take the ground up under it.`,
   },
   check: (run, job) => {
-    if (run.spec.slope?.value !== 'racked') return [];
+    if (!isRacked(run.spec)) return [];
     const measure = job.measure.value;
     const seen = thresholdOf(job, gateInSlope.kind);
     return run.spec.gates.flatMap((gate) => {

@@ -27,7 +27,7 @@ import { endInset, grooveFor, pocketOf, pocketProblems } from './pockets.ts';
 import { backHalfKey, postDepth } from './post-pieces.ts';
 import type { PlacedBay } from './posts.ts';
 import { geometryProblem } from './problems.ts';
-import { rackingOf } from './racks.ts';
+import { isRacked, rackingOf } from './racks.ts';
 
 /** A bay that slats fill: its rails, if it has them, the panel, and where one sees through. */
 export interface BayPlan {
@@ -112,23 +112,23 @@ export function bayProblems(
   const height = shown(z[1] - z[0]);
   if (flip.upright && mounting.value.kind === 'split')
     return [geometryProblem('split-upright', mounting.origin, { run: spec.name, hint: 'slats in grooves' })];
-  if (spec.slope?.value === 'racked' && pocketOf(mounting.value, 0))
+  if (isRacked(spec) && pocketOf(mounting.value, 0))
     return [geometryProblem('pockets-racked', mounting.origin, { run: spec.name })];
   if (flip.upright && !spec.rail) return [geometryProblem('rails-missing', flip.origin, { run: spec.name })];
   const [front] = centered(thickest);
   if (flip.upright && spec.rail) {
     const rail = spec.rail.value;
     const needs = 2 * rail.width.value + (between ? roomBetween(spec.infill) : 1);
-    const holders = [{ name: rail.name, y: centered(rail.thickness.value) }];
-    const pocketed = holders.map((holder) => ({
-      ...holder,
+    const holder = {
+      name: rail.name,
+      y: centered(rail.thickness.value),
       room: rail.width.value,
-      sides: 1 as const,
+      sides: 1,
       wall: rail.wall,
-    }));
+    } as const;
     return [
-      ...pocketProblems(spec.infill, pocketed, thickest, spec.measure),
-      ...(cleated ? cleatProblems(spec.infill, holders, thickest, front, spec.measure) : []),
+      ...pocketProblems(spec.infill, [holder], thickest, spec.measure),
+      ...(cleated ? cleatProblems(spec.infill, [holder], thickest, front, spec.measure) : []),
       ...(z[1] - z[0] < needs
         ? [geometryProblem('too-low-for-rails', spec.height.origin, { height, needs: shown(needs) })]
         : []),
@@ -138,9 +138,8 @@ export function bayProblems(
     const posts = new Map(
       bays.flatMap(({ left, right }) => [left, right]).map((post) => [post.stock.name, post]),
     );
-    const holders = [...posts.values()].map((post) => ({ name: post.stock.name, y: postDepth(spec, post) }));
     const needs = roomBetween(spec.infill);
-    const pocketed = [...posts.values()].map(({ stock, ...post }) => ({
+    const holders = [...posts.values()].map(({ stock, ...post }) => ({
       name: stock.name,
       y: postDepth(spec, { stock, ...post }),
       room: stock.along.value,
@@ -148,7 +147,7 @@ export function bayProblems(
       wall: stock.wall,
     }));
     return [
-      ...pocketProblems(spec.infill, pocketed, thickest, spec.measure),
+      ...pocketProblems(spec.infill, holders, thickest, spec.measure),
       ...(cleated ? cleatProblems(spec.infill, holders, thickest, front, spec.measure) : []),
       ...bays.flatMap(({ bay }) => {
         const [from, to] = roomOf(bay);

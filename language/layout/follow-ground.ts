@@ -9,7 +9,7 @@ import type { Course } from './layout.ts';
 import { coursesOf, type Line } from './lines.ts';
 import { goOnBelow, pitchOf } from './more-courses.ts';
 import type { PlacedBay } from './posts.ts';
-import { type Rack, rackedStands } from './racks.ts';
+import { isRacked, type Rack, rackedStands } from './racks.ts';
 
 /** How a bay stands over the ground. */
 export interface Stand {
@@ -38,7 +38,7 @@ export function standsOf(
   bays: readonly PlacedBay[],
   infills: Infills,
 ): ReadonlyMap<number, Stand> {
-  if (spec.levels && spec.slope?.value === 'racked') return rackedStands(spec, bays, infills);
+  if (isRacked(spec)) return rackedStands(spec, bays, infills);
   const ref = spec.ground.value;
   const z: Range = [ref + infills.ends.bottom, ref + infills.ends.height];
   const line = groundLine(spec);

@@ -6,7 +6,7 @@
  */
 export { aboveGround, bottomEdge, reachAt, topEdge } from './bay-edges.ts';
 export { baysOf, isInBay } from './bays-of.ts';
-export { type BridgeJoint, bridgeJoint } from './bridge-joint.ts';
+export { bridgeJoint } from './bridge-joint.ts';
 export { convexParts, movedSolid } from './convex.ts';
 export { type Flat, levelFace, type SlatEnd } from './corner.ts';
 export {
@@ -27,11 +27,12 @@ export { bayKey, bridgeKey, courseKey, gateKey, postKey, runKey } from './names.
 export { findOverlaps, overlap } from './overlap.ts';
 export type * from './piece.ts';
 export { placesOf, toPlan } from './places.ts';
-export { type Pocket, pocketOf } from './pockets.ts';
+export { pocketOf } from './pockets.ts';
 export { backHalfKey, isBackHalf } from './post-pieces.ts';
 export type { GeometryArgs, GeometryCode } from './problems.ts';
+export { isRacked } from './racks.ts';
 export { fitEdits, refitted, refitUpright } from './refit.ts';
 export { layOutRun } from './run.ts';
 export { spellAfter } from './spell-after.ts';
 export { contactArea, findUnsupported } from './support.ts';
-export { bendsOf, type WallPlace, wallAt, wallBetween } from './walls.ts';
+export { bendsOf, wallAt, wallBetween } from './walls.ts';

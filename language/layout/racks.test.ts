@@ -8,6 +8,7 @@ import { inches, mm, type Ticks } from '../units/index.ts';
 import { heightAt } from './incline.ts';
 import { findOverlaps } from './overlap.ts';
 import type { Piece } from './piece.ts';
+import { isRacked } from './racks.ts';
 import { layOutRun } from './run.ts';
 import { findUnsupported } from './support.ts';
 
@@ -41,6 +42,13 @@ function bank(levels: Levels, mounting: Mounting = { kind: 'face', face: 'front'
     slope: sourced('racked'),
   };
 }
+
+const mountings: readonly Mounting[] = [
+  { kind: 'face', face: 'front' },
+  { kind: 'face', face: 'back' },
+  { kind: 'between' },
+  { kind: 'both' },
+];
 
 const inch = (ticks: Ticks) => ticks / inches(1);
 const laidOut = (levels: Levels, mounting?: Mounting) => layOutRun(bank(levels, mounting));
@@ -119,12 +127,17 @@ it('gives the solids that a beam sawn plumb and a slat sawn sloping have, by ano
   }
 });
 
-it('leaves what is made for level ground alone where the ground is level', () => {
-  const { levels, ...level } = bank([[0, 0]]);
-  const { slope, ...plain } = level;
-  expect(levels && slope).toBeDefined();
-  expect(layOutRun(level).edges.size).toBe(0);
-  expect(layOutRun(level).pieces).toEqual(layOutRun(plain).pieces);
+it.each(mountings)('makes on level ground what is made without racking: $kind $face', (mounting) => {
+  const level = bank([[0, 0]], mounting);
+  const { levels, slope, ...plain } = level;
+  expect([isRacked({ levels, slope }), isRacked({ slope })]).toEqual([true, false]);
+  const run = layOutRun(level);
+  expect([...run.edges.values()].map(({ bottom, top }) => [bottom?.rise, top?.rise])).toEqual(
+    run.bays.map(() => [0, 0]),
+  );
+  expect(run.pieces).toEqual(layOutRun(plain).pieces);
+  // Of slope without levels there is nothing to follow.
+  expect(layOutRun({ ...plain, ...(slope ? { slope } : {}) }).edges.size).toBe(0);
 });
 
 // Over the straight line from post to post stands a hump of 6 at 162, the middle of bay 3: its marks are raised by 6.
@@ -150,13 +163,6 @@ it('tells of ground so steep that rails leave no slat', () => {
   expect(sound).toBe(false);
   expect(problems.map(({ code }) => code)).toEqual(['too-low-for-rails']);
 });
-
-const mountings: readonly Mounting[] = [
-  { kind: 'face', face: 'front' },
-  { kind: 'face', face: 'back' },
-  { kind: 'between' },
-  { kind: 'both' },
-];
 
 it('keeps clear of any ground by the bottom stated, with nothing in one place and nothing unheld', () => {
   const ground = fc.array(fc.tuple(fc.integer({ min: 0, max: 324 }), fc.integer({ min: -40, max: 40 })), {

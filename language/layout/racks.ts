@@ -49,6 +49,11 @@ export function rackedStands(
   );
 }
 
+/** Whether its bays are racked: asked for, and on ground that is not level. */
+export function isRacked({ levels, slope }: Pick<RunSpec, 'levels' | 'slope'>): boolean {
+  return levels !== undefined && slope?.value === 'racked';
+}
+
 /** The slope of a racked bay, by the mark at its left post. */
 export function rackingOf({ bottom }: Rack): Racking {
   return { at: bottom.at, rise: bottom.rise };
