@@ -8,7 +8,7 @@ import { bridgeKey } from './names.ts';
 import type { Piece } from './piece.ts';
 
 /** Of a board on the side of a post, so that a screw holds in both (common practice: bearing of 3/4" at a joint). */
-export const LEAST_LAP = inches(3 / 4);
+const LEAST_LAP = inches(3 / 4);
 
 /**
  * Boards that stand between the sides of two posts and close the offset, through the runs: one over both posts,

@@ -99,7 +99,7 @@ function boardsOf(spec: RunSpec, stretch: readonly FaceBay[], behind: boolean): 
           )
         : undefined;
   let above: ReadonlySet<number> = new Set();
-  let boards: Board[] = [];
+  const boards: Board[] = [];
   for (const [index, { line, first, last }] of courses.entries()) {
     const places = last - first + 2;
     const inside = inLine
@@ -112,9 +112,8 @@ function boardsOf(spec: RunSpec, stretch: readonly FaceBay[], behind: boolean): 
     const joints = inside.map((at) => at + first);
     above = new Set(joints);
     const ends = [first, ...joints, last + 1];
-    boards = boards.concat(
-      ends.slice(1).map((end, at) => ({ first: ends[at] ?? first, last: end - 1, line })),
-    );
+    for (const [at, end] of ends.slice(1).entries())
+      boards.push({ first: ends[at] ?? first, last: end - 1, line });
   }
   return boards;
 }

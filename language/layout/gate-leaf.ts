@@ -169,10 +169,15 @@ function holdProblems(
   depths: LeafDepths,
 ): readonly Problem[] {
   const { value: stock } = gate.frame;
-  const holder = { name: stock.name, y: depths.frame };
-  const pocketed = { ...holder, room: stock.width.value, sides: 1, wall: stock.wall } as const;
+  const holder = {
+    name: stock.name,
+    y: depths.frame,
+    room: stock.width.value,
+    sides: 1,
+    wall: stock.wall,
+  } as const;
   if (gate.infill.mounting.value.kind !== 'between')
-    return pocketProblems(gate.infill, [pocketed], thickest, spec.measure);
+    return pocketProblems(gate.infill, [holder], thickest, spec.measure);
   return cleatProblems(gate.infill, [holder], thickest, depths.slats, spec.measure);
 }
 

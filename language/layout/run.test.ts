@@ -6,6 +6,7 @@ import {
   board,
   compostBay,
   leafBetween,
+  originOf,
   patternOf,
   postOf,
   sourced,
@@ -313,6 +314,70 @@ it.each<[string, (spec: RunSpec) => RunSpec, boolean]>([
   expect(layout.problems.map((problem) => problem.code)).toContain(code);
   expect(layout.sound).toBe(sound);
   expect(layout.pieces.length > 0).toBe(sound);
+});
+
+// By hand. In 100 ft, 3 in of which are below, slats of 1/16" and gaps of 1/32" make 1197 / (3/32) = 12 768 lines and as
+// many gaps but one, each with two spacers: 38 302 pieces. In two bays that is more than 50 000, the slats alone are not.
+it.each([
+  ['between', []],
+  ['grooves', ['too-many-pieces']],
+] as const)('counts spacers among the pieces: %s', (kind, told) => {
+  const pattern = patternOf('hair', [board('hair', inches(1 / 16), inches(0.75))], { gap: inches(1 / 32) });
+  const mounting = sourced(kind === 'between' ? { kind } : { kind, depth: sourced(inches(0.5)), room: 0 });
+  const { problems } = layOutRun({
+    ...withInfill(leafBetween(), { pattern, mounting, fit: { remedies: [], origin: originOf('fit') } }),
+    gates: [],
+    height: sourced({ low: feet(100), high: feet(100) }),
+  });
+  expect(problems.map(({ code }) => code)).toEqual(told);
+});
+
+const none = sourced(0);
+const thin = board('thin', inches(3), 0);
+const sill = { clearance: sourced(0), follows: false, origin: originOf('kick') };
+const channel = { kind: 'channel', name: 'u', origin: originOf('u'), lengths: [] } as const;
+const inch = sourced(inches(1));
+
+it.each<[string, (spec: RunSpec) => RunSpec]>([
+  ['thickness of thin', (spec) => ({ ...spec, kick: { ...sill, stock: sourced(thin) } })],
+  [
+    'space under the kick board',
+    (spec) => ({
+      ...spec,
+      kick: { ...sill, stock: sourced(board('k', inches(3), 1)), clearance: sourced(-1) },
+    }),
+  ],
+  ['least width of the last course', (spec) => ({ ...spec, lastFollows: none })],
+  [
+    'thickness of thin',
+    (spec) => ({ ...spec, filler: { stock: sourced(thin), least: sourced(1), origin: originOf('filler') } }),
+  ],
+  [
+    'gap at the wall',
+    (spec) => ({ ...spec, walls: { end: { origin: originOf('wall'), off: sourced(-1) } } }),
+  ],
+  [
+    'depth of the grooves',
+    (spec) => withInfill(spec, { mounting: sourced({ kind: 'grooves', depth: none, room: 1 }) }),
+  ],
+  [
+    'width of the grooves',
+    (spec) => withInfill(spec, { mounting: sourced({ kind: 'grooves', depth: inch, width: none, room: 1 }) }),
+  ],
+  [
+    'wall of u',
+    (spec) =>
+      withInfill(spec, {
+        mounting: sourced({
+          kind: 'channels',
+          channel: sourced({ ...channel, width: inch, thickness: inch, wall: none }),
+        }),
+      }),
+  ],
+])('tells of no size: %s', (what, change) => {
+  const { problems, sound } = layOutRun(change(compostBay()));
+  expect(sound).toBe(false);
+  expect(problems.map(({ code, args }) => [code, args.what])).toEqual([['no-size', what]]);
 });
 
 function withInfill(spec: RunSpec, change: Partial<InfillSpec>): RunSpec {

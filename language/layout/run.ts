@@ -1,4 +1,4 @@
-import { groundLine, type Problem, type RunSpec } from '../model/index.ts';
+import { groundLine, type InfillSpec, type Problem, type RunSpec } from '../model/index.ts';
 import { formatLength } from '../units/index.ts';
 import { coverPosts } from './battens.ts';
 import { bayProblems, liesOnPosts, planBay } from './bay-panel.ts';
@@ -21,6 +21,7 @@ import { linesTrouble } from './lines-as.ts';
 import { runKey } from './names.ts';
 import type { Piece } from './piece.ts';
 import { atMeasuredEnds, plannedSpec } from './planned-spec.ts';
+import { pocketOf } from './pockets.ts';
 import { borrowedPost, embedOf, gateEmbedOf, postPieces, standingPosts } from './post-pieces.ts';
 import type { PlacedBay, PlacedPosts } from './posts.ts';
 import { geometryProblem, MOST_PIECES } from './problems.ts';
@@ -51,7 +52,7 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
   const troubles = filled.length > 0 ? bayProblems(spec, filled, z, thickest) : [];
   if (troubles.length > 0) return unsound(troubles);
 
-  const count = countOf(placed, infills);
+  const count = countOf(placed, infills, piecesOfLine(spec.infill));
   if (count > MOST_PIECES) return unsound([tooMany(spec, count)]);
   const stands = standsOf(spec, placed.bays, infills);
   const steep = rackProblems(spec, stands);
@@ -150,7 +151,7 @@ function fillAll(
       const beside = coursesBeside(spec, placed, stands);
       const { plans, problems: found } = planLeaves(there, placed.gate, placed, ++gates, ends, beside);
       problems.push(...found);
-      count += plans.reduce((sum, { panels }) => sum + linesIn(panels), 0);
+      count += piecesOfLine(placed.gate.infill) * plans.reduce((sum, { panels }) => sum + linesIn(panels), 0);
       if (count > MOST_PIECES) {
         problems.push(tooMany(placed.gate, count));
         continue;
@@ -208,12 +209,17 @@ function coursesBeside(
   return beside.find((filled) => filled !== undefined)?.courses ?? [];
 }
 
-/** Pieces of the run, those of its leaves left out: rails and cleats of a bay and every line. */
-function countOf({ posts, bays }: PlacedPosts, infills: Infills): number {
+/** Pieces of the run, those of its leaves left out: rails, cleats or channels of a bay and every line, with its spacers. */
+function countOf({ posts, bays }: PlacedPosts, infills: Infills, each: number): number {
   return bays.reduce((sum, bay) => {
     const { lines = [], back = [] } = infills.of(bay) ?? {};
-    return sum + lines.length + back.length + 6;
+    return sum + each * (lines.length + back.length) + 6;
   }, posts.length);
+}
+
+/** Of every line: a slat, and in pockets a spacer at either end of the gap beside it. */
+function piecesOfLine({ mounting, pattern }: InfillSpec): number {
+  return pocketOf(mounting.value, 0) && pattern.gap.value > 0 ? 3 : 1;
 }
 
 const linesIn = (panels: readonly Panel[]): number =>

@@ -2,6 +2,7 @@ import type {
   FlatStock,
   GateSpec,
   InfillSpec,
+  Mounting,
   Origin,
   PostStock,
   Problem,
@@ -29,13 +30,25 @@ export function sizeProblems(spec: RunSpec): readonly Problem[] {
     sized(`along of ${stock.name}`, stock.along);
     sized(`through of ${stock.name}`, stock.through);
   };
-  const infill = ({ pattern, cleat, endGap }: InfillSpec) => {
+  const held = (mounting: Mounting) => {
+    if (mounting.kind === 'grooves') {
+      sized('depth of the grooves', mounting.depth);
+      if (mounting.width) sized('width of the grooves', mounting.width);
+    }
+    if (mounting.kind !== 'channels') return;
+    const { name, width, thickness, wall } = mounting.channel.value;
+    sized(`width of ${name}`, width);
+    sized(`thickness of ${name}`, thickness);
+    sized(`wall of ${name}`, wall);
+  };
+  const infill = ({ pattern, cleat, endGap, mounting }: InfillSpec) => {
     if (pattern.repeat.length === 0) tell(`repeat of ${pattern.name}`, pattern.origin);
     for (const stock of new Set(pattern.repeat.map((item) => item.value))) flat(stock);
     gap(`gap of ${pattern.name}`, pattern.gap);
     gap(`edge gap of ${pattern.name}`, pattern.edgeGap);
     gap('end gap', endGap);
     if (cleat) flat(cleat.value);
+    held(mounting.value);
   };
 
   sized('length', spec.length);
@@ -52,6 +65,16 @@ export function sizeProblems(spec: RunSpec): readonly Problem[] {
     flat(spec.placement.bridge.board.value);
   if (spec.battens) flat(spec.battens.value);
   if (spec.collars) flat(spec.collars.stock.value);
+  if (spec.kick) {
+    flat(spec.kick.stock.value);
+    gap('space under the kick board', spec.kick.clearance);
+  }
+  if (spec.lastFollows) sized('least width of the last course', spec.lastFollows);
+  if (spec.filler) {
+    flat(spec.filler.stock.value);
+    sized('least width of the filler', spec.filler.least);
+  }
+  for (const wall of [spec.walls?.start, spec.walls?.end]) if (wall) gap('gap at the wall', wall.off);
   if (spec.caps) {
     const cap = spec.caps.value;
     sized(`thickness of ${cap.name}`, cap.thickness);

@@ -1,6 +1,6 @@
 import type { Problem, RunSpec, ScreenFace } from '../model/index.ts';
 import { formatLength, roundToStep, type Ticks } from '../units/index.ts';
-import { isInBay } from './bays-of.ts';
+import { baysOf } from './bays-of.ts';
 import type { Range } from './infill.ts';
 import { bayLabel, stiffenerLabel } from './labels.ts';
 import { type Block, makeBoard } from './make-board.ts';
@@ -112,6 +112,13 @@ export function stiffAlong(
   begun: ReadonlyMap<number, readonly Piece[]>,
 ): ReadonlyMap<number, Stiffened> {
   const slats = new Map([...begun.values()].flat().map((piece) => [piece.key, piece]));
+  const keysIn = new Map<number, string[]>();
+  for (const piece of slats.values())
+    for (const number of baysOf(piece)) {
+      const own = keysIn.get(number);
+      if (own) own.push(piece.key);
+      else keysIn.set(number, [piece.key]);
+    }
   const added = new Map<number, readonly Piece[]>();
   const problems = new Map<number, readonly Problem[]>();
   if (spec.stiffeners)
@@ -121,7 +128,7 @@ export function stiffAlong(
       const stiff = stiffen(
         spec,
         placed,
-        [...slats.values()].filter((piece) => isInBay(piece, number)),
+        (keysIn.get(number) ?? []).flatMap((key) => slats.get(key) ?? []),
       );
       for (const piece of stiff.pieces) if (slats.has(piece.key)) slats.set(piece.key, piece);
       added.set(

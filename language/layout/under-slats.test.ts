@@ -106,7 +106,9 @@ it.each([
   const run = layOutRun({ ...flat, spacing: sourced({ kind: 'bays', count: 1 }), measure: METRIC });
   expect(levels).toHaveLength(1);
   expect(run.problems.map(({ code, args }) => [code, args.least])).toEqual(told);
-  expect(run.pieces.filter(({ role }) => role === 'kick').map(({ cut }) => cut.width / mm(1))).toEqual(widths);
+  expect(run.pieces.filter(({ role }) => role === 'kick').map(({ cut }) => cut.width / mm(1))).toEqual(
+    widths,
+  );
 });
 
 it('rips a board to the ground, no wider than it is', () => {

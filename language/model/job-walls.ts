@@ -39,8 +39,6 @@ export interface WallSpec {
 export interface WallsSpec {
   readonly start?: WallSpec;
   readonly end?: WallSpec;
-  /** From wall to wall on their plumb lines, where the length is stated so. */
-  readonly between?: Sourced<Ticks>;
 }
 
 /** An upright board between each end post and its wall, cut to the line of the wall. */

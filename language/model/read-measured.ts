@@ -1,6 +1,6 @@
 import type * as ast from '../grammar/index.ts';
 import type { Ticks } from '../units/index.ts';
-import type { CutSlats, Measured, MeasuredBay, MeasuredPost, Origin, RunSpec, Sourced } from './job.ts';
+import type { CutSlats, Measured, MeasuredBay, MeasuredPost, RunSpec, Sourced } from './job.ts';
 import { readNumber } from './read-count.ts';
 import { readFit } from './read-fit.ts';
 import { readLength } from './read-length.ts';
@@ -47,7 +47,7 @@ function readMeasured(reader: Reader, node: ast.Measured, run: ast.Run): ReadMea
   for (const statement of node.statements ?? []) {
     switch (statement.$type) {
       case 'MeasuredBay':
-        keepFirst(reader, bays, readBay(reader, statement), 'bay', statement);
+        keepBay(reader, bays, readBay(reader, statement), statement);
         break;
       case 'MeasuredPost':
         keepPost(reader, posts, readMeasuredPost(reader, statement, run), statement);
@@ -121,16 +121,15 @@ function readCut(reader: Reader, node: ast.CutSlats): readonly CutSlats[] {
   ];
 }
 
-function keepFirst<T extends { readonly number: number; readonly origin: Origin }>(
+function keepBay(
   reader: Reader,
-  kept: Map<number, T>,
-  one: T | undefined,
-  word: string,
-  node: ast.MeasuredStatement,
+  kept: Map<number, MeasuredBay>,
+  one: MeasuredBay | undefined,
+  node: ast.MeasuredBay,
 ): void {
   if (!one) return;
   const earlier = kept.get(one.number);
-  if (earlier) twice(reader, node, `${word} ${one.number}`, 'measured', earlier.origin);
+  if (earlier) twice(reader, node, `bay ${one.number}`, 'measured', earlier.origin);
   else kept.set(one.number, one);
 }
 

@@ -37,7 +37,6 @@ export function readWalls(
   const filling = pick('ScribedFiller');
   if (filling && !begins && !ends) unclear(filling, 'no-wall');
   const filler = filling && (start || end) && readFiller(reader, filling);
-  const parts = { ...(start ? { start } : {}), ...(end ? { end } : {}) };
   const lengthStatement = pick('RunLength');
   const between = lengthStatement?.walls ? stated : undefined;
   if (lengthStatement?.walls && !(begins && ends)) unclear(lengthStatement, 'one-wall');
@@ -46,7 +45,7 @@ export function readWalls(
     unclear(lengthStatement, 'no-room');
     return {};
   }
-  const walls: WallsSpec = { ...parts, ...(between && start && end ? { between } : {}) };
+  const walls: WallsSpec = { ...(start ? { start } : {}), ...(end ? { end } : {}) };
   return {
     ...(known ? { length: known } : {}),
     ...(start || end ? { walls } : {}),
@@ -135,7 +134,7 @@ export function withoutJoinedWalls(
     if ('broken' in run || !run.walls?.end || other === undefined) return run;
     const args = { run: run.name, reason: 'followed' as const, other };
     tell(reader, 'wall-unclear', run.walls.end.origin, args);
-    const { end: _end, between: _between, ...rest } = run.walls;
+    const { end: _end, ...rest } = run.walls;
     const { walls: _walls, filler, ...bare } = run;
     return rest.start ? { ...bare, walls: rest, ...(filler ? { filler } : {}) } : bare;
   });

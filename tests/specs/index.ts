@@ -11,6 +11,7 @@ export {
   type InfillParts,
   infillOf,
   jobOf,
+  originOf,
   patternOf,
   postOf,
   type RunParts,
