@@ -9,7 +9,7 @@ import { planAxes } from './plan-axes.ts';
 import { pastEnds } from './wall-marks.ts';
 
 /** How far back joists are shown on the plan. */
-const SHOWN = inches(10);
+export const DECK_SHOWN = inches(10);
 
 /**
  * The deck under a run, seen from the front: boards, rim and ends of joists and blocking, and the ground below. Its
@@ -89,11 +89,11 @@ export function deckPlan(run: RunLayout, deck: DeckSpec, frame: Frame): Part {
   };
   const length = run.spec.length.value;
   const members = deckMembers(deck).map(({ kind, x }) =>
-    rect(x[0], x[1], inner - (kind === 'blocking' ? SHOWN / 2 : SHOWN), inner),
+    rect(x[0], x[1], inner - (kind === 'blocking' ? DECK_SHOWN / 2 : DECK_SHOWN), inner),
   );
   const far = [
-    axes.at(0, inner - SHOWN),
-    axes.at(length, inner - SHOWN),
+    axes.at(0, inner - DECK_SHOWN),
+    axes.at(length, inner - DECK_SHOWN),
     axes.at(0, outer),
     axes.at(length, outer),
   ];

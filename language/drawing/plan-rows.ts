@@ -1,6 +1,6 @@
 import type { Frame, RunLayout } from '../layout/index.ts';
 import { planAxes } from './plan-axes.ts';
-import { outward } from './plan-run.ts';
+import { outward, reachOf } from './plan-sides.ts';
 
 /** A run where it stands. */
 export interface Standing {
@@ -9,7 +9,7 @@ export interface Standing {
 }
 
 /**
- * How much farther out than its own posts ask the dimensions of a run stand, by key, in ticks: those of runs that go
+ * How much farther out than it asks for itself the dimensions of a run stand, by key, in ticks: those of runs that go
  * straight on from one another in planes apart share one line, that of the plane farthest out.
  */
 export function asidesOf(standing: readonly Standing[]): ReadonlyMap<string, number> {
@@ -42,9 +42,10 @@ function firstOf(one: Standing, byName: ReadonlyMap<string, Standing>): Standing
   return first;
 }
 
-/** How far out the middle of its posts is, toward the side its dimensions stand on. */
+/** How far out it reaches toward the side its dimensions stand on. */
 function outOf({ run, frame }: Standing): number {
   const { back } = planAxes(frame);
   const [east, north] = frame.origin;
-  return outward(run) * (east * back[0] - north * back[1]);
+  const out = outward(run);
+  return out * (east * back[0] - north * back[1]) + reachOf(run, out);
 }

@@ -1,12 +1,4 @@
-import {
-  type Frame,
-  type Leaf,
-  levelFace,
-  type Piece,
-  type PostMark,
-  type RunLayout,
-} from '../layout/index.ts';
-import { faceToward } from '../model/index.ts';
+import type { Frame, Leaf, Piece, RunLayout } from '../layout/index.ts';
 import { type Measure, TICKS_PER_MM, toMm } from '../units/index.ts';
 import { offsetNotes } from './bridge-marks.ts';
 import { dimensionText } from './dimension-text.ts';
@@ -19,6 +11,7 @@ import type { Bounds } from './place-labels.ts';
 import { see } from './places.ts';
 import { type At, alongside, awayFrom, fromAbove, moved, type PlanAxes, planAxes } from './plan-axes.ts';
 import { planDressing } from './plan-dressing.ts';
+import { besideDimensions, numbersAside, opensToward, outward, reachOf } from './plan-sides.ts';
 import { planWalls } from './plan-walls.ts';
 import { textWidth } from './text-width.ts';
 import type { Label } from './view.ts';
@@ -98,19 +91,12 @@ function shownFromAbove(run: RunLayout): readonly Piece[] {
   });
 }
 
-/** Dimensions stand outside the sharper turn, where nothing else of the runs is; of a run alone, at its front. */
-export function outward(run: RunLayout): 1 | -1 {
-  const { start, end } = run.joints;
-  const [before, after] = [start?.turn ?? 0, end?.turn ?? 0];
-  return (Math.abs(before) > Math.abs(after) ? before : after) < 0 ? 1 : -1;
-}
-
 type Lines = Pick<Part, 'groups' | 'labels'> & { readonly points: readonly At[] };
 
 function stationLine(run: RunLayout, axes: PlanAxes, measure: Measure, letter: number, aside: number): Lines {
   const out = outward(run);
   const side: At = [axes.back[0] * out, axes.back[1] * out];
-  const near = out * Math.max(0, ...reaches(run, out));
+  const near = out * reachOf(run, out);
   const edge = near + out * aside;
   const prefix = `${run.key}/plan`;
   const texts = run.posts.map((post) => dimensionText(post.from, measure));
@@ -179,27 +165,6 @@ function stationLine(run: RunLayout, axes: PlanAxes, measure: Measure, letter: n
   };
 }
 
-/** How far slats and posts stand off the middle of the run, on one side. */
-function reaches(run: RunLayout, out: 1 | -1): number[] {
-  const slats = run.spec.infill.pattern.repeat.map(({ value }) => value.thickness.value);
-  const { value: post } = run.spec.post;
-  const split = run.spec.infill.mounting.value.kind === 'split';
-  const through = split ? post.through.value + Math.max(0, ...slats) / 2 : post.through.value / 2;
-  const face = levelFace(run.spec.infill);
-  const lies = face === 'both' || face === (out === 1 ? 'back' : 'front');
-  return [through + (lies ? Math.max(0, ...slats) : 0)];
-}
-
-/** The side of a run without dimensions: its direction on the sheet, and how far the run reaches there. */
-export function besideDimensions(
-  run: RunLayout,
-  axes: PlanAxes,
-): { readonly side: At; readonly edge: number } {
-  const inward = outward(run) === 1 ? -1 : 1;
-  const side: At = [axes.back[0] * inward, axes.back[1] * inward];
-  return { side, edge: inward * Math.max(0, ...reaches(run, inward)) };
-}
-
 /** Numbers of posts and names of the run and its gates, on the side without dimensions. */
 function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[] {
   const { side, edge } = besideDimensions(run, axes);
@@ -216,14 +181,7 @@ function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[]
       priority,
     };
   };
-  // Beside a bridge that goes off on this side, not on it.
-  const inward = outward(run) === 1 ? -1 : 1;
-  const { bridge, bridged } = run.joints;
-  const toward = (post: PostMark): number => {
-    if (post === run.posts.at(-1) && bridged?.way === inward) return -1.2;
-    const way = bridge && !bridge.trouble ? Math.sign(bridge.at[1]) : 0;
-    return post === run.posts[0] && way === -inward ? 1.2 : 0;
-  };
+  const toward = numbersAside(run);
   const own = run.posts.filter(({ key }) => !run.borrowed.some((post) => post.key === key));
   return [
     note('name', middleOfWidest(run), 3.4, run.spec.name, 10),
@@ -262,9 +220,8 @@ function middleOfWidest({ bays, joints, spec }: RunLayout): number {
  * is the name it opens to, to the other side for any other name; where none is stated there is no arc.
  */
 function swing(run: RunLayout, leaf: Leaf, axes: PlanAxes): Pick<Lines, 'groups' | 'points'> {
-  const to = leaf.spec.opensTo?.value;
-  if (to === undefined) return { groups: [], points: [] };
-  const side = faceToward(run.spec.seenFrom.value, to) === 'front' ? -1 : 1;
+  const side = opensToward(run, leaf);
+  if (side === undefined) return { groups: [], points: [] };
   const [from, edge] = leaf.spec.hinges.value === 'left' ? [leaf.x0, leaf.x1] : [leaf.x1, leaf.x0];
   const hinge = axes.at(from, 0);
   const closed = axes.at(edge, 0);

@@ -6,7 +6,8 @@ import { BEFORE_ALL, lineGroup } from './line-group.ts';
 import type { Part } from './part.ts';
 import { hundredth, linePath } from './path-text.ts';
 import { type At, awayFrom, moved, planAxes } from './plan-axes.ts';
-import { besideDimensions, boundsAround } from './plan-run.ts';
+import { boundsAround } from './plan-run.ts';
+import { besideDimensions } from './plan-sides.ts';
 import { textWidth } from './text-width.ts';
 import type { Label } from './view.ts';
 
