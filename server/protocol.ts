@@ -172,7 +172,7 @@ export interface TakeoffFiles {
   /** The order as rows of a table, heads first; and as comma-separated values. */
   readonly order: readonly (readonly string[])[];
   readonly csv: SheetFile;
-  /** Tickets and labels, as SVG. */
+  /** Tickets, labels and sheets for setting out, as SVG. */
   readonly sheets: readonly SheetFile[];
   /** Why a stock has no plan, and what is not proven. */
   readonly notes: readonly string[];

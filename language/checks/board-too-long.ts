@@ -15,16 +15,18 @@ export const boardTooLong: RunCheck = {
       `${a.piece} is ${a.length} long; ${a.stock} comes in ${a.longest} at most. ` +
       (a.role === 'post'
         ? `That is with ${a.embed} below ground. State longer lengths, a lower height, or another \`embed\`.`
-        : a.joints !== ''
-          ? `Slats meet where \`${a.joints}\` says; \`joints in line\` divides them by the lengths there are.`
-          : a.clear !== ''
-            ? `Slats are joined over posts only: posts at most ${a.clear} clear would do. Else state longer lengths, or choose other stock.`
-            : 'Set posts closer, state longer lengths, or choose other stock.'),
+        : a.role === 'prop'
+          ? "State longer lengths, or set the braces lower or their feet nearer: `4' up, 4' out`."
+          : a.joints !== ''
+            ? `Slats meet where \`${a.joints}\` says; \`joints in line\` divides them by the lengths there are.`
+            : a.clear !== ''
+              ? `Slats are joined over posts only: posts at most ${a.clear} clear would do. Else state longer lengths, or choose other stock.`
+              : 'Set posts closer, state longer lengths, or choose other stock.'),
   },
   check: (run, job) => {
     const findings: Finding[] = [];
     for (const [stock, longest] of longestStock(run)) {
-      const long = run.pieces.filter(
+      const long = [...run.pieces, ...run.temporary.pieces].filter(
         (piece) => piece.cut.stock === stock.name && piece.cut.longPoint > longest,
       );
       const worst = long.reduce<Piece | undefined>(
@@ -70,6 +72,8 @@ export function longestStock(run: RunLayout): ReadonlyMap<Stock, Ticks> {
       ? spec.placement.bridge.board.value
       : undefined,
     spec.collars?.stock.value,
+    spec.bracing?.board.value,
+    spec.bracing?.stake.value,
     ...spec.gates.flatMap((gate) => [
       gate.post.value,
       gate.latchPost?.value,

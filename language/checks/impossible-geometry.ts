@@ -86,6 +86,13 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
     message: (a) =>
       `Under the slats of ${a.count === 1 ? 'bay' : 'bays'} ${a.bays} there is less than ${a.least} for a kick board, so ${a.count === 1 ? 'it has' : 'they have'} none. Raise the bottom, or let the board come nearer to the ground.`,
   },
+  'bracing-no-room': {
+    severity: 'warning',
+    message: (a) =>
+      a.what === 'strips'
+        ? `The two strips of ${a.at} need ${a.needs} of the post above the ground, and there are ${a.room}, so they are left out. Write \`strips at\` with two heights that go there, one board apart at least, or choose a narrower board.`
+        : `The braces of ${a.at} do not meet it between their stakes and its top, ${a.room} up, so they are left out. Write a height that does, such as two thirds of the post, with \`up\`.`,
+  },
   'too-low-for-rails': {
     message: (a) =>
       `Between bottom and top there is ${a.height}; the two rails and the slats between them need ${a.needs}.`,

@@ -7,6 +7,7 @@ import { boardTooLong } from './board-too-long.ts';
 import { boardsMixed } from './boards-mixed.ts';
 import { boughtUnused } from './bought-unused.ts';
 import { braceFlat } from './brace-flat.ts';
+import { braceFootBlocked } from './brace-foot-blocked.ts';
 import { cornerLinesMiss } from './corner-lines-miss.ts';
 import { cornerNotSquare } from './corner-not-square.ts';
 import { deckPostMoment } from './deck-post-moment.ts';
@@ -108,6 +109,7 @@ const RUN_CHECKS: readonly RunCheck[] = [
   screwShort,
   screwThrough,
   braceFlat,
+  braceFootBlocked,
   deckPostConnection,
   deckPostInJoist,
   deckPostMoment,

@@ -29,6 +29,8 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
           return `The ${a.what} is ${a.size}; nothing longer than ${a.limit} is laid out. Is the unit right?`;
         case 'low-over-high':
           return `The ${a.what} begins at ${a.size} and ends at ${a.limit}. Write the smaller length first.`;
+        case 'too-short':
+          return `The ${a.what} are ${a.size} long; two thirds are in the ground, and above it a brace needs ${a.limit} in all. Write longer ones.`;
         case 'not-narrower':
           return `The ${a.what} is ${a.size}, which is not narrower than the ${a.limit} it is ripped from.`;
         case 'not-thinner':

@@ -14,9 +14,9 @@ export const treatedEnds: LayoutCheck = {
   },
   check: (layout, job) => {
     if (!job.quote.origin || job.quote.prices.some(({ item }) => item === 'sealer')) return [];
-    return demandOf(layout, job).flatMap(({ stock, count }): Finding[] => {
+    return demandOf(layout, job).flatMap(({ stock, count, temporary }): Finding[] => {
       const treated = stock.material?.treated;
-      if (!treated) return [];
+      if (!treated || temporary) return [];
       const args = { stock: stock.name, ends: 2 * count };
       return [{ code: 'treated-ends', at: treated.origin, args }];
     });

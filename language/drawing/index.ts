@@ -21,6 +21,7 @@ export { type Bounds, boundsOf, placeLabels } from './place-labels.ts';
 export { planLetter, planOf, plansOf } from './plan.ts';
 export { dimensionChains } from './run-chains.ts';
 export { sectionLetter, sectionOf } from './section.ts';
+export { settingSheet } from './setting-sheet.ts';
 export { arrangeSheet, type Sheet, type SheetPlace } from './sheet.ts';
 export { groupElement, labelElements, type SvgElement } from './svg-mapping.ts';
 export { alikeTapers, taperLine, taperOf } from './taper.ts';

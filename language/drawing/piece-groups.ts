@@ -175,7 +175,11 @@ function styleOf(piece: Piece): Style {
     case 'spacer':
       return 'cleat';
     case 'cable':
+    case 'prop':
       return 'brace';
+    case 'strip':
+    case 'stake':
+      return 'cleat';
     case 'rail':
       return piece.gate === undefined ? 'rail' : 'frame';
     default:

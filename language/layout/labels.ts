@@ -17,6 +17,8 @@ import { twoDigits } from './names.ts';
 //   B2-UL    channel at the left (UR at the right, UT and UB at top and bottom)
 //   B2-X3L   third spacer from the top at the left
 //   P3-B     back half of a split post
+//   B2-ZT    strip at the top that sets the posts, and comes off again (ZB at the bottom)
+//   P3-ZL    brace along the run, to set it (ZA across the run), P3-ZLS its stake
 //   R-07     seventh slat of the return that closes an offset (R-CLF and so on: its cleats; left is at the run before)
 //   T-07     the same of a panel from one plane to the other
 //   F-1      first board of a filler there
@@ -98,6 +100,19 @@ export function channelLabel(panel: string, end: 'left' | 'right' | 'top' | 'bot
 
 export function spacerLabel(panel: string, end: 'left' | 'right' | 'top' | 'bottom', number: number): string {
   return `${panel}-X${number}${initial(end)}`;
+}
+
+/** Z for what comes off again. */
+export function stripLabel(panel: string, end: 'top' | 'bottom'): string {
+  return `${panel}-Z${initial(end)}`;
+}
+
+export function postBraceLabel(post: string, axis: 'along' | 'across'): string {
+  return `${post}-Z${axis === 'along' ? 'L' : 'A'}`;
+}
+
+export function stakeLabel(post: string, axis: 'along' | 'across'): string {
+  return `${postBraceLabel(post, axis)}S`;
 }
 
 /** Of the half of a split post that stands behind the slats. */

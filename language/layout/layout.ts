@@ -217,6 +217,28 @@ export interface WallFace {
   readonly ground: number;
 }
 
+/** What sets the posts and comes off again: no part of the screen, so that views and checks do not meet it among its pieces. */
+export interface Temporary {
+  readonly pieces: readonly Piece[];
+  readonly braced: readonly BracedPost[];
+  /** Feet of braces that stand where they may not, whichever way they go. */
+  readonly blocked: readonly BlockedFoot[];
+}
+
+/** How far up its braces meet a post, and how far out their feet are. */
+export interface BracedPost {
+  readonly post: number;
+  readonly up: Ticks;
+  readonly out: Ticks;
+}
+
+/** A brace of a post whose foot has no place; `what` names what is in its way, where that has a name. */
+export interface BlockedFoot extends BracedPost {
+  readonly axis: 'along' | 'across';
+  readonly why: 'no-hole' | 'wall' | 'hole' | 'piece' | 'property' | 'drop' | 'pool' | 'ground';
+  readonly what: string;
+}
+
 /** A run laid out: everything later stages read. */
 export interface RunLayout {
   readonly key: string;
@@ -258,6 +280,7 @@ export interface RunLayout {
   readonly courses: ReadonlyMap<number, readonly Course[]>;
   readonly leaves: readonly Leaf[];
   readonly pieces: readonly Piece[];
+  readonly temporary: Temporary;
   /** Posts that count in this run and are pieces of another, in this run's frame. */
   readonly borrowed: readonly Piece[];
   readonly openings: readonly Opening[];

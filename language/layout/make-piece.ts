@@ -43,6 +43,8 @@ export interface Shape {
   /** Cut out of it; where the stock comes with them, as channels do, they are no cut. */
   readonly grooves?: readonly Groove[];
   readonly comesGrooved?: boolean;
+  /** Lines across it, by how far along the grain. */
+  readonly marks?: readonly Ticks[];
 }
 
 const SQUARE: EndCut = { miter: 0, bevel: 0 };
@@ -228,6 +230,7 @@ function cutOf(shape: Shape, starts: Corners, stops: Corners, widths: readonly n
     ...(shape.edge ? { edge: degrees(Math.atan(Math.abs(shape.edge))) } : {}),
     ...(shape.hip ? { hip: { edge: shape.hip.edge, slope: slopeOf(shape, shape.hip.edge) } } : {}),
     ...(shape.grooves?.length && !shape.comesGrooved ? { grooves: shape.grooves } : {}),
+    ...(shape.marks ? { marks: shape.marks.map((at) => wholeBelow(at - first.at)) } : {}),
     ends: square ? SQUARE_ENDS : [anglesOf(first), anglesOf(second)],
   };
 }

@@ -20,7 +20,10 @@ export type Role =
   | 'channel'
   | 'spacer'
   | 'cable'
-  | 'kick';
+  | 'kick'
+  | 'strip'
+  | 'prop'
+  | 'stake';
 
 /**
  * One end of a piece: angles in degrees from a square cut. Positive where the end leans forward along
@@ -72,6 +75,8 @@ export interface Cut {
   readonly hip?: { readonly edge: Ticks; readonly slope: number };
   /** Of stock that comes plain: what is cut out of it. */
   readonly grooves?: readonly Groove[];
+  /** To be marked on it: how far from its first end. */
+  readonly marks?: readonly Ticks[];
 }
 
 /** How wide a scribed board is at a distance from its first end. Whole ticks, rounded down. */

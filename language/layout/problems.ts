@@ -134,6 +134,8 @@ export interface GeometryArgs {
     now: string;
     others: string;
   };
+  /** Strips or a brace of the bracing do not go between ground and post tops, at a bay or a post. */
+  'bracing-no-room': { what: 'strips' | 'brace'; at: string; room: string; needs: string };
   /** Two pieces are in one place. */
   'pieces-overlap': { first: string; second: string };
 }

@@ -28,6 +28,7 @@ import { geometryProblem, MOST_PIECES } from './problems.ts';
 import { rackingOf, rackProblems } from './racks.ts';
 import { standingRun } from './standing-run.ts';
 import { stiffAlong, stiffen } from './stiffeners.ts';
+import { NO_TEMPORARY, temporaryOf } from './temporary.ts';
 import { wallsOf } from './walls.ts';
 
 /**
@@ -69,10 +70,15 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
   const walls = wallsOf(given);
   const fillers = fillersOf(spec, walls, placed.posts, placed.bays, content);
   const covers = coverPosts(spec, placed.posts, content.pieces);
+  const planned = planOf(given, joints);
+  // Posts that were measured stand; what set them was cut to the plan.
+  const setting = planned.planned
+    ? { temporary: planned.planned.temporary, problems: [] }
+    : temporaryOf(spec, joints, posts, placed.bays, walls);
   const bridged = closeOffset(spec, joints, placed, stands, content);
   return {
     ...bare(spec, hash, joints),
-    ...planOf(given, joints),
+    ...planned,
     walls,
     sound: true,
     posts: placed.posts.map(({ mark }) => mark),
@@ -94,7 +100,9 @@ export function layOutRun(given: RunSpec, hash: string = hashOf(given), joints: 
       ...dressing.problems,
       ...covers.problems,
       ...bridged.problems,
+      ...setting.problems,
     ],
+    temporary: setting.temporary,
     pieces: [
       ...upright,
       ...dressing.pieces,
@@ -261,6 +269,7 @@ function bare(spec: RunSpec, hash: string, joints: Joints): RunLayout {
     courses: new Map(),
     leaves: [],
     pieces: [],
+    temporary: NO_TEMPORARY,
     borrowed: [],
     openings: [],
     fits: [],

@@ -31,6 +31,8 @@ export const DEFAULT_LENGTHS = {
   latchGap: habit(inches(1 / 2), mm(12), 'beside the latch of a gate'),
   wallGap: habit(inches(1 + 1 / 2), mm(40), 'between an end post and a wall, so that both stay dry'),
   filler: habit(inches(1 / 2), mm(12), 'least width of a scribed filler'),
+  strip: habit(inches(6), mm(150), 'of the low strip of temporary bracing above the ground'),
+  stake: habit(feet(2), mm(600), 'of stakes, two thirds of them in the ground'),
   spacing: habit(feet(6), mm(1_800), 'at most, clear between posts'),
 } as const;
 

@@ -1,5 +1,6 @@
 import type { SoilClass } from '../standards/index.ts';
 import type { Measure, Ticks } from '../units/index.ts';
+import type { BracingSpec } from './job-bracing.ts';
 import type { Acceptance, StatedThreshold } from './job-decisions.ts';
 import type { GateSpec } from './job-gate.ts';
 import type { InfillSpec } from './job-infill.ts';
@@ -21,6 +22,7 @@ import type {
 } from './job-stock.ts';
 import type { FillerSpec, WallsSpec } from './job-walls.ts';
 
+export type * from './job-bracing.ts';
 export type * from './job-decisions.ts';
 export type * from './job-gate.ts';
 export type * from './job-infill.ts';
@@ -84,6 +86,7 @@ export interface RunSpec {
   readonly slatJoints?: JointSpec;
   readonly caps?: Sourced<CapStock>;
   readonly collars?: CollarSpec;
+  readonly bracing?: BracingSpec;
   readonly infill: InfillSpec;
   readonly gates: readonly GateSpec[];
   readonly placement?: Placement;

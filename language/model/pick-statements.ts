@@ -83,6 +83,7 @@ const WORDS: Readonly<Record<string, string>> = {
   JointGap: 'joint gap',
   CapsStatement: 'caps',
   CollarsStatement: 'collars',
+  TemporaryBracing: 'temporary bracing',
   CapShape: 'flat or hipped',
   CapEdge: 'edge',
   Overhang: 'overhang',

@@ -44,6 +44,7 @@ export interface ProblemArgs {
       | 'low-over-high'
       | 'not-narrower'
       | 'not-thinner'
+      | 'too-short'
       | 'no-pocket'
       | 'over-board'
       | 'over-100';

@@ -5,6 +5,7 @@ import { statedOrOnly } from './only-stock.ts';
 import { statementsOf } from './option-statements.ts';
 import { orAssumed, usualEndGap } from './or-assumed.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
+import { readBracing } from './read-bracing.ts';
 import { embedOnDeck, readDeck, readOnDeck } from './read-deck.ts';
 import { readDressing } from './read-dressing.ts';
 import { type ReadFill, readFill } from './read-fill.ts';
@@ -133,6 +134,7 @@ function readOwn(
     ...(upright && rail ? { rail } : {}),
     infill,
     ...readDressing(reader, pick, infill),
+    ...readBracing(reader, node, pick),
     ...readJoints(reader, pick, infill, site.trim),
     ...readUnderSlats(reader, node, pick, infill),
     ...readPlacement(reader, node, pick),

@@ -54,6 +54,11 @@ export interface BoardPlan {
   readonly waste: number;
 }
 
+/** Whether all that is cut from it comes off again. */
+export function isTemporary({ demands }: Pick<BoardPlan, 'demands'>): boolean {
+  return demands.every(({ temporary }) => temporary === true);
+}
+
 /** A saw cuts so much away unless the job says otherwise (common practice: 1/8 in, 3 mm). */
 const KERF = { imperial: inches(1 / 8), metric: mm(3) };
 /** What a cut takes away. */

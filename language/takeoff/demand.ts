@@ -1,6 +1,7 @@
 import type { Layout, Piece } from '../layout/index.ts';
 import type { Job, Stock } from '../model/index.ts';
 import { ceilToStep, type Ticks } from '../units/index.ts';
+import { neededAtOnce } from './used-again.ts';
 
 /** Pieces of one stock, of one length, as they are sawn. */
 export interface Wanted {
@@ -15,6 +16,8 @@ export interface StockDemand {
   /** Longest first. */
   readonly wanted: readonly Wanted[];
   readonly count: number;
+  /** What comes off again and can be used again: no part of the screen. */
+  readonly temporary?: true;
   /** Sum of all lengths as laid out. */
   readonly total: Ticks;
 }
@@ -23,15 +26,13 @@ export interface StockDemand {
 export function demandOf(layout: Layout, job: Job): readonly StockDemand[] {
   const step = job.measure.value.step;
   const stocks = stocksOf(layout, job);
-  const byStock = new Map<string, Piece[]>();
-  for (const run of layout.runs)
-    for (const piece of run.pieces) {
-      if (NO_STOCK.has(piece.role)) continue;
-      const held = byStock.get(piece.cut.stock);
-      if (held) held.push(piece);
-      else byStock.set(piece.cut.stock, [piece]);
-    }
-  return [...byStock].flatMap(([name, pieces]): StockDemand[] => {
+  const screen = byStock(layout.runs.flatMap((run) => run.pieces).filter(({ role }) => !NO_STOCK.has(role)));
+  const temporary = byStock(layout.runs.flatMap((run) => neededAtOnce(run, step)));
+  const all = [
+    ...[...screen].map(([name, pieces]) => [name, pieces, {}] as const),
+    ...[...temporary].map(([name, pieces]) => [name, pieces, { temporary: true }] as const),
+  ];
+  return all.flatMap(([name, pieces, kind]): StockDemand[] => {
     const stock = stocks.get(name);
     if (!stock) return [];
     const byLength = new Map<Ticks, Piece[]>();
@@ -47,10 +48,21 @@ export function demandOf(layout: Layout, job: Job): readonly StockDemand[] {
         stock,
         wanted: wanted.sort((a, b) => b.length - a.length),
         count: pieces.length,
+        ...kind,
         total: pieces.reduce((sum, { cut }) => sum + cut.longPoint, 0),
       },
     ];
   });
+}
+
+function byStock(pieces: readonly Piece[]): ReadonlyMap<string, readonly Piece[]> {
+  const found = new Map<string, Piece[]>();
+  for (const piece of pieces) {
+    const held = found.get(piece.cut.stock);
+    if (held) held.push(piece);
+    else found.set(piece.cut.stock, [piece]);
+  }
+  return found;
 }
 
 /** Demands that are cut from the same boards, together; in the order of the first of each. */

@@ -157,10 +157,10 @@ function leaves(runs: readonly RunLayout[], job: Job): readonly Item[] {
   ];
 }
 
-/** Ends of treated pieces, each of which is cut. */
+/** Ends of treated pieces of the screen, each of which is cut. */
 export function treatedEnds(layout: Layout, job: Job): number {
   return demandOf(layout, job).reduce(
-    (sum, { stock, count }) => sum + (stock.material?.treated ? 2 * count : 0),
+    (sum, { stock, count, temporary }) => sum + (stock.material?.treated && !temporary ? 2 * count : 0),
     0,
   );
 }

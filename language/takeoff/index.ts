@@ -5,7 +5,7 @@
  * of boards (drawing/).
  */
 export * from './better/index.ts';
-export { type BoardPlan, keptFrom } from './board-plan.ts';
+export { type BoardPlan, isTemporary, keptFrom } from './board-plan.ts';
 export * from './cutting/index.ts';
 export { demandOf, type StockDemand, type Wanted } from './demand.ts';
 export { coatedOf, hardwareOf, type Item, treatedEnds } from './hardware.ts';
@@ -21,3 +21,4 @@ export {
 } from './planned-board.ts';
 export { type Price, type PriceLine, priceOf } from './price.ts';
 export { searchTakeoff, type Takeoff, type TakeoffSearch, takeoffOf } from './takeoff.ts';
+export { neededAtOnce, screenAlone } from './used-again.ts';

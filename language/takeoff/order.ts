@@ -1,10 +1,12 @@
 import type { Job, Stock } from '../model/index.ts';
 import { type Ticks, toInches, toMm } from '../units/index.ts';
-import type { BoardPlan } from './board-plan.ts';
+import { type BoardPlan, isTemporary } from './board-plan.ts';
 
 /** A line of the order for the yard. */
 export interface OrderLine {
   readonly stock: string;
+  /** All of it comes off again, and can be used again. */
+  readonly temporary?: true;
   /** As it measures: width and thickness, or along and through. */
   readonly section: readonly [Ticks, Ticks];
   readonly length: Ticks;
@@ -17,22 +19,39 @@ export interface OrderLine {
   readonly volume: number;
 }
 
-/** What is bought, by section and then longest first, with the spares the job asks for. */
+/** Of what comes off again none are bought besides. */
+const NO_SPARES: Pick<Job, 'spares' | 'leastSpares'> = {};
+
+/** What is bought, by section and then longest first, with the spares the job asks for; what is temporary last, without spares. */
 export function orderOf(plans: readonly BoardPlan[], job: Job, metric: boolean): readonly OrderLine[] {
   const lines = new Map<string, OrderLine>();
-  for (const { bought, buy } of plans)
+  for (const plan of plans) {
+    const { bought, buy } = plan;
     for (const [length, needed] of buy) {
       const key = `${bought.name} ${length}`;
       const before = lines.get(key)?.needed ?? 0;
-      lines.set(key, lineOf(bought, length, before + needed, job, metric));
+      const passing = isTemporary(plan);
+      const line = lineOf(bought, length, before + needed, passing ? NO_SPARES : job, metric);
+      lines.set(key, passing ? { ...line, temporary: true } : line);
     }
+  }
   const size = ({ section }: OrderLine) => section[0] * section[1];
   return [...lines.values()].sort(
-    (a, b) => size(b) - size(a) || a.stock.localeCompare(b.stock) || b.length - a.length,
+    (a, b) =>
+      Number(a.temporary ?? false) - Number(b.temporary ?? false) ||
+      size(b) - size(a) ||
+      a.stock.localeCompare(b.stock) ||
+      b.length - a.length,
   );
 }
 
-function lineOf(bought: Stock, length: Ticks, needed: number, job: Job, metric: boolean): OrderLine {
+function lineOf(
+  bought: Stock,
+  length: Ticks,
+  needed: number,
+  job: Pick<Job, 'spares' | 'leastSpares'>,
+  metric: boolean,
+): OrderLine {
   const section = sectionOf(bought);
   const spare = sparesFor(needed, job);
   const count = needed + spare;

@@ -108,7 +108,8 @@ function boardLines(plans: readonly BoardPlan[], job: Job): PriceLine[] {
     order.flatMap((line): PriceLine[] => {
       const bought = stocks.get(line.stock);
       if (!bought || line[which] === 0) return [];
-      const what = which === 'spare' ? `${line.stock}, spare` : line.stock;
+      const what =
+        which === 'spare' ? `${line.stock}, spare` : line.temporary ? `${line.stock}, temporary` : line.stock;
       return [boardLine(bought, line.length, line[which], what)];
     }),
   );

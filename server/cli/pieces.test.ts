@@ -101,6 +101,7 @@ it('writes values separated by commas in the measure of the job', async () => {
     'end 1',
     'end 2',
     'grooves',
+    'marks',
     'taper',
     'key',
   ]);
@@ -116,7 +117,7 @@ it('quotes what would break a line of values', async () => {
   const job = SHED.replaceAll('side', '"side, left; <b>"');
   const { out } = await runHere(folderWith({ 'shed.slat': job }), 'pieces', 'shed.slat', '--csv');
   const rows = readCsv(out);
-  expect(new Set(rows.map((row) => row.length))).toEqual(new Set([16]));
+  expect(new Set(rows.map((row) => row.length))).toEqual(new Set([17]));
   expect(rows[1]?.[1]).toBe('side, left; <b>');
 });
 

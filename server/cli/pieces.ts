@@ -22,7 +22,11 @@ export async function pieces(
   const all = opened.files.flatMap(({ work }) =>
     work.layout.runs.flatMap((run) => {
       const was = planOf(run);
-      return run.pieces.map((piece) => ({ piece, ...was(piece), measure: work.job.measure.value }));
+      return [...run.pieces, ...run.temporary.pieces].map((piece) => ({
+        piece,
+        ...was(piece),
+        measure: work.job.measure.value,
+      }));
     }),
   );
   if (format === 'json') {
@@ -81,6 +85,8 @@ function asJson({ piece, state, planned }: Planned & { readonly piece: Piece }) 
       width: millimeters(width),
       depth: millimeters(depth),
     })),
+    marks: (cut.marks ?? []).map(millimeters),
+    temporary: isTemporaryRole(piece),
     edge: cut.edge === undefined ? null : angle(cut.edge),
     ends: cut.ends.map(({ miter, bevel }) => ({ miter: angle(miter), bevel: angle(bevel) })),
     scribe: cut.scribe?.map(({ at, width }) => ({ at: millimeters(at), width: millimeters(width) })) ?? null,
@@ -98,6 +104,9 @@ function bounds(vertices: readonly Vec3[]) {
 }
 
 const point = (vertex: Vec3) => vertex.map(millimeters);
+
+/** What sets the posts and comes off again. */
+const isTemporaryRole = ({ role }: Piece): boolean => role === 'strip' || role === 'prop' || role === 'stake';
 
 /** To a millionth, which is finer than a tick and free of the noise of floats. */
 const millimeters = (ticks: Ticks): number => Math.round(toMm(ticks) * 1e6) / 1e6;
@@ -118,6 +127,7 @@ const HEADINGS = [
   'end 1',
   'end 2',
   'grooves',
+  'marks',
   'taper',
   'key',
 ];
@@ -141,6 +151,7 @@ function cells(piece: Piece, measure: Measure): string[] {
     endOf(first),
     endOf(second),
     (cut.grooves ?? []).map((groove) => grooveOf(role, groove, length)).join('; '),
+    (cut.marks ?? []).map(length).join('; '),
     taperLine(taperOf(piece, measure)),
     key,
   ];

@@ -13,7 +13,11 @@ export function takeoffAsJson(found: Takeoff, job: Job) {
     proven: found.proven,
     stock: found.plans.map((plan) => ({
       bought: plan.bought.name,
-      wanted: plan.demands.map(({ stock, count }) => ({ stock: stock.name, pieces: count })),
+      wanted: plan.demands.map(({ stock, count, temporary }) => ({
+        stock: stock.name,
+        pieces: count,
+        temporary: temporary === true,
+      })),
       pieces: plan.demands.reduce((sum, { count }) => sum + count, 0),
       plannedFor: plan.aim,
       proven: plan.proven,

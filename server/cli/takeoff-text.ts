@@ -10,11 +10,12 @@ export function takeoffAsText(found: Takeoff, job: Job): string[] {
   const length = (ticks: number) => formatLength(ticks, measure);
   const lines = [`Takeoff${job.name === undefined ? '' : ` of ${job.name}`}`, '', 'To buy'];
   for (const one of orderOf(found.plans, job, metric)) {
+    const again = one.temporary ? ' (temporary, can be used again)' : '';
     const spare = one.spare > 0 ? ` and ${one.spare} spare` : '';
     const run = metric ? `${round(one.run)} m` : `${round(one.run)} ft`;
     const volume = metric ? `${round(one.volume, 3)} m³` : `${round(one.volume)} board ft`;
     lines.push(
-      `  ${one.needed}${spare} x ${one.stock}, ${length(one.section[0])} x ${length(one.section[1])}, ${length(one.length)}: ${run}, ${volume}`,
+      `  ${one.needed}${spare} x ${one.stock}, ${length(one.section[0])} x ${length(one.section[1])}, ${length(one.length)}: ${run}, ${volume}${again}`,
     );
   }
   for (const plan of found.plans) {
@@ -55,7 +56,8 @@ function keptOffcuts({ plans }: Takeoff, job: Job): ReadonlyMap<string, number> 
 function headOf(plan: BoardPlan): string {
   const { demands, bought, waste, aim } = plan;
   const counts = demands.map(
-    ({ stock, count }, at) => `${count} ${at === 0 ? 'pieces ' : ''}of ${stock.name}`,
+    ({ stock, count, temporary }, at) =>
+      `${count} ${temporary ? 'temporary ' : ''}${at === 0 ? 'pieces ' : ''}of ${stock.name}`,
   );
   const ripped = demands.some(({ stock }) => stock.name !== bought.name) ? `, from ${bought.name}` : '';
   const proof = aim === 'settings' ? settingsWords([plan]) : proofWords(plan);

@@ -1,8 +1,9 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { CutAim, Job } from '../../language/model/index.ts';
-import { type Takeoff, takeoffOf } from '../../language/takeoff/index.ts';
-import { asCsv, orderRows, ticketsOf, whyNoPlan } from '../sheets/index.ts';
+import { takeoffOf } from '../../language/takeoff/index.ts';
+import type { SheetFile } from '../protocol.ts';
+import { asCsv, orderRows, settingSheets, ticketsOf, whyNoPlan } from '../sheets/index.ts';
 import type { Request } from './arguments.ts';
 import { tellBrokenRuns } from './broken-runs.ts';
 import { openFiles } from './open-files.ts';
@@ -30,7 +31,8 @@ export async function takeoff(
     if (format === 'json') told.push({ file: path, ...takeoffAsJson(found, job) });
     else if (format === 'csv') terminal.out(asCsv(orderRows(found, job)));
     else terminal.out(`${takeoffAsText(found, job).map(printable).join('\n')}\n`);
-    if (out) writeTickets(found, job, resolve(folder, out), terminal);
+    if (out)
+      writeSheets([...ticketsOf(found, job), ...settingSheets(layout, job)], resolve(folder, out), terminal);
     for (const plan of found.plans) {
       if (!plan.none) continue;
       code = 1;
@@ -48,9 +50,9 @@ function cutFor({ settingsWithin: _, ...job }: Job, by: CutAim, more: number | u
   return { ...job, cutFor: { value: by, origin }, ...within };
 }
 
-function writeTickets(found: Takeoff, job: Job, out: string, terminal: Terminal): void {
+function writeSheets(sheets: readonly SheetFile[], out: string, terminal: Terminal): void {
   mkdirSync(out, { recursive: true });
-  for (const { name, text } of ticketsOf(found, job)) {
+  for (const { name, text } of sheets) {
     const file = join(out, name);
     writeFileSync(file, text);
     terminal.error(`${file}\n`);

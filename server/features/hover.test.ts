@@ -136,3 +136,14 @@ it('tells at a wall how far it is off at the bottom and the top, and how near th
   );
   expect(filler).toContain('Taper of the filler P1-FL');
 });
+
+it('tells of temporary bracing its strips with their marks, its braces, and how many pieces that are', async () => {
+  const told = await hover(
+    RUN.replace('fill weave }\ngate', 'temp<|>orary bracing plank; fill weave }\ngate'),
+  );
+  expect(told).toContain('west, bay 1: two strips');
+  expect(told).toContain('cut to the clear width');
+  expect(told).toMatch(/west, P1-ZL: brace \d/);
+  expect(told).toContain('temporary, no part of the screen');
+  expect(told).toContain('until the concrete has set');
+});

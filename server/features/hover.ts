@@ -19,6 +19,7 @@ import { formatLength, IMPERIAL, type Measure } from '../../language/units/index
 import type { SlatServices } from '../services.ts';
 import { jobContext, type Kept } from '../work/index.ts';
 import { isFirstWord } from './grammar-phrases.ts';
+import { bracingLines } from './hover-bracing.ts';
 import { measuredLines } from './hover-measured.ts';
 import { fitLines, leavesLines, lengthLines, patternLines, runLines, stockLines } from './hover-text.ts';
 import { spanLines, type ToldWorking, workingsAt } from './hover-workings.ts';
@@ -167,7 +168,11 @@ function ofStatement(leaf: CstNode, kept: Kept | undefined, measure: Measure): T
     leaf.astNode.$type === 'MeasuredBay'
       ? measuredLines(nodePath(leaf.astNode), kept?.runs ?? [], measure)
       : [];
-  const lines = [...about, ...fits, ...measured];
+  const bracing =
+    leaf.astNode.$type === 'TemporaryBracing'
+      ? bracingLines(nodePath(leaf.astNode), kept?.runs ?? [], measure)
+      : [];
+  const lines = [...about, ...fits, ...measured, ...bracing];
   return lines.length + workings.length > 0 ? { title: word.value, lines, workings } : undefined;
 }
 

@@ -139,6 +139,18 @@ export const RUNS_SNIPPETS: StatementSnippets = {
       'closes the space under the slats',
     ),
   ],
+  TemporaryBracing: [
+    one(
+      'temporary bracing',
+      "temporary bracing [board], [4'~1200 mm] up, [4'~1200 mm] out",
+      'sets the posts and comes off again: two strips a bay, two braces to stakes at each post',
+    ),
+    one(
+      'temporary bracing, bay by bay',
+      "temporary bracing [board], strips at [6\"~150 mm] and [5'~1500 mm], stakes [board] [2'~600 mm], bay by bay",
+      'with heights of the strips, stakes of their own, and no more pieces than one bay takes',
+    ),
+  ],
   NoHole: [
     one(
       'utility',

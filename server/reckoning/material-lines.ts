@@ -69,8 +69,10 @@ function stockLine(
   const [only] = demands;
   const counts =
     demands.length === 1 && only?.stock.name === name
-      ? many(only.count, 'piece')
-      : `${demands.map(({ stock, count }) => `${count} of ${stock.name}`).join(' and ')}`;
+      ? `${many(only.count, 'piece')}${only.temporary ? ', temporary, can be used again' : ''}`
+      : demands
+          .map(({ stock, count, temporary }) => `${count}${temporary ? ' temporary' : ''} of ${stock.name}`)
+          .join(' and ');
   if (none) return { id, label: name, note: whyNoPlan(plan, job), kind: 'trouble', tip: counts };
   // Bought ones first, longest first; a strip may lie in the yard as well as a board.
   const kinds = new Map<string, PlannedBoard[]>();

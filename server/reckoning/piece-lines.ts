@@ -11,8 +11,8 @@ export function pieceLines(
   job: Job,
 ): readonly Material[] {
   const wanted = new Set(keys);
-  return runs.flatMap(({ pieces }) =>
-    pieces
+  return runs.flatMap(({ pieces, temporary }) =>
+    [...pieces, ...temporary.pieces]
       .filter(({ key }) => wanted.has(key))
       .map(
         (piece): Material => ({

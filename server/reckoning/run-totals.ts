@@ -1,7 +1,7 @@
 import { seeThrough } from '../../language/figures/index.ts';
 import type { Layout, RunLayout } from '../../language/layout/index.ts';
 import type { Job } from '../../language/model/index.ts';
-import { type BoardPlan, searchTakeoff } from '../../language/takeoff/index.ts';
+import { type BoardPlan, screenAlone, searchTakeoff } from '../../language/takeoff/index.ts';
 import { formatLength, formatMoney, type Money } from '../../language/units/index.ts';
 import { countsOf, percent } from './words.ts';
 
@@ -38,7 +38,7 @@ export function runTotals(run: RunLayout, layout: Layout, job: Job): RunTotals {
 }
 
 function plansOf(run: RunLayout, layout: Layout, job: Job): readonly BoardPlan[] {
-  const search = searchTakeoff({ ...layout, runs: [run] }, { ...job, onHand: [] });
+  const search = searchTakeoff({ ...layout, runs: [screenAlone(run)] }, { ...job, onHand: [] });
   let steps = 0;
   search.run(() => ++steps > STEPS);
   return search.takeoff().plans;

@@ -1,7 +1,7 @@
 import type { Job } from '../../language/model/index.ts';
 import { searchTakeoff, type Takeoff } from '../../language/takeoff/index.ts';
 import type { TakeoffFiles } from '../protocol.ts';
-import { asCsv, orderRows, ticketsOf, whyNoPlan } from '../sheets/index.ts';
+import { asCsv, orderRows, settingSheets, ticketsOf, whyNoPlan } from '../sheets/index.ts';
 import type { Work } from '../work/work-out.ts';
 import type { Sliced } from './sliced.ts';
 import { proofOfPlan } from './words.ts';
@@ -18,7 +18,7 @@ export function seekSheets({ job, layout }: Work): Sliced<TakeoffFiles> {
       return {
         order,
         csv: { name: 'order.csv', text: asCsv(order) },
-        sheets: ticketsOf(takeoff, job),
+        sheets: [...ticketsOf(takeoff, job), ...settingSheets(layout, job)],
         notes: notesOf(takeoff, job),
       };
     },

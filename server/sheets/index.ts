@@ -9,6 +9,7 @@ export { cutWords } from './cut-words.ts';
 export { fileNameOf } from './file-name.ts';
 export { grooveOf } from './groove-words.ts';
 export { orderRows } from './order-rows.ts';
+export { settingSheets } from './setting-sheets.ts';
 export { settingsWords } from './settings-words.ts';
 export { ticketsOf } from './tickets.ts';
 export { whyNoPlan } from './why-no-plan.ts';

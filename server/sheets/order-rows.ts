@@ -18,7 +18,7 @@ export function orderRows(found: Takeoff, job: Job): string[][] {
       metric ? 'm3' : 'board ft',
     ],
     ...orderOf(found.plans, job, metric).map((one) => [
-      one.stock,
+      one.temporary ? `${one.stock}, temporary, can be used again` : one.stock,
       length(one.section[0]),
       length(one.section[1]),
       length(one.length),

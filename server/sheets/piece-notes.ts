@@ -4,8 +4,8 @@ import { formatDegrees, formatLength, type Measure, type Ticks } from '../../lan
 import { grooveOf } from './groove-words.ts';
 
 /**
- * What is cut on pieces besides their length, width and ends: tapers, edges ripped at an angle, grooves; a line
- * each.
+ * What is cut on pieces besides their length, width and ends: tapers, edges ripped at an angle, grooves, and
+ * what is marked; a line each. Of braces that set posts their ends, too.
  */
 export function pieceNotes(pieces: readonly Piece[], measure: Measure): readonly string[] {
   const length = (ticks: Ticks) => formatLength(ticks, measure);
@@ -28,6 +28,12 @@ export function pieceNotes(pieces: readonly Piece[], measure: Measure): readonly
     ]),
     ...told(({ cut: { edge } }) =>
       edge === undefined ? undefined : `one edge ripped at ${formatDegrees(edge)} off square`,
+    ),
+    ...told(({ cut: { marks } }) => marks && `mark at ${marks.map(length).join(' and ')}`),
+    ...told(({ role, cut }) =>
+      role === 'prop'
+        ? `one end square, the other cut ${formatDegrees(Math.abs(cut.ends[1].miter))} off square`
+        : undefined,
     ),
     ...told(({ role, cut: { grooves = [] } }) =>
       grooves.length === 0

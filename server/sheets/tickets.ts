@@ -3,6 +3,7 @@ import type { Piece } from '../../language/layout/index.ts';
 import type { Job } from '../../language/model/index.ts';
 import {
   type BoardPlan,
+  isTemporary,
   type PlannedBoard,
   piecesOf,
   type SawnPiece,
@@ -31,7 +32,7 @@ export function ticketsOf(takeoff: Takeoff, job: Job): readonly SheetFile[] {
       `cut-${plan.bought.name}`,
       ticketSheet(
         {
-          title: `${name}cut ${plan.bought.name}`,
+          title: `${name}cut ${plan.bought.name}${isTemporary(plan) ? ', temporary' : ''}`,
           notes: [
             [
               `kerf ${formatLength(plan.kerf, measure)}`,

@@ -9,7 +9,7 @@ import type { Origin } from '../../language/model/index.ts';
  */
 export function originOfPiece(runs: readonly RunLayout[], key: string, uri: string): Origin | undefined {
   for (const run of runs) {
-    const piece = run.pieces.find((one) => one.key === key);
+    const piece = [...run.pieces, ...run.temporary.pieces].find((one) => one.key === key);
     if (piece) return piece.from.find((origin) => origin.uri === uri) ?? piece.from[0] ?? run.spec.origin;
   }
   return undefined;

@@ -230,6 +230,7 @@ export function runByHand(hand: HandRun): RunLayout {
     spec,
     joints: {},
     borrowed: [],
+    temporary: { pieces: [], braced: [], blocked: [] },
     posts,
     bays,
     postMoves: [],

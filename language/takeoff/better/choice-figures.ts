@@ -4,6 +4,7 @@ import type { FlatStock, HideDemand, Job } from '../../model/index.ts';
 import type { Money, Ticks } from '../../units/index.ts';
 import { searchBoards } from '../board-plan.ts';
 import { demandOf, demandsByBought } from '../demand.ts';
+import { screenAlone } from '../used-again.ts';
 
 /** What a choice comes to; of each figure less is better. */
 export interface ChoiceFigures {
@@ -56,7 +57,7 @@ function materialOf(
   const { cutFor, ...others } = job;
   // A choice is weighed by what it costs; few settings at that cost are found when it is cut.
   const alone: Job = { ...(cutFor?.value === 'settings' ? others : job), onHand: [] };
-  for (const demands of demandsByBought(demandOf({ ...layout, runs: [run] }, job))) {
+  for (const demands of demandsByBought(demandOf({ ...layout, runs: [screenAlone(run)] }, job))) {
     const { search, plan } = searchBoards(demands, alone);
     let steps = 0;
     search?.run(() => search.proven() || ++steps > STEPS);
