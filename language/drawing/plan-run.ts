@@ -11,7 +11,7 @@ import type { Bounds } from './place-labels.ts';
 import { see } from './places.ts';
 import { type At, alongside, awayFrom, fromAbove, moved, type PlanAxes, planAxes } from './plan-axes.ts';
 import { planDressing } from './plan-dressing.ts';
-import { besideDimensions, numbersAside, opensToward, outward, reachOf } from './plan-sides.ts';
+import { besideDimensions, numbersAside, opensToward, outward, pastLeaves, reachOf } from './plan-sides.ts';
 import { planWalls } from './plan-walls.ts';
 import { textWidth } from './text-width.ts';
 import type { Label } from './view.ts';
@@ -165,6 +165,14 @@ function stationLine(run: RunLayout, axes: PlanAxes, measure: Measure, letter: n
   };
 }
 
+/** Off the run, in letters. */
+const BESIDE = 1.4;
+
+function middleOfBay({ bays, spec }: RunLayout, number: number): number {
+  const bay = bays.find((one) => one.number === number);
+  return bay ? (bay.from + bay.to) / 2 : spec.length.value / 2;
+}
+
 /** Numbers of posts and names of the run and its gates, on the side without dimensions. */
 function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[] {
   const { side, edge } = besideDimensions(run, axes);
@@ -188,13 +196,15 @@ function names(run: RunLayout, axes: PlanAxes, letter: number): readonly Label[]
     // A pair is named once, in the middle of its opening.
     ...run.leaves
       .filter(({ spec }) => spec.half?.active !== false)
-      .map(({ gate, spec, x0, x1 }) => {
-        const middle = spec.half ? spec.station.value + spec.opening.value / 2 : (x0 + x1) / 2;
-        return note(`gate-${gate}`, middle, 1.4, `gate ${spec.half?.of ?? gate}`, 12);
+      .map((leaf) => {
+        const text = `gate ${leaf.spec.half?.of ?? leaf.gate}`;
+        const beyond = pastLeaves(run, leaf, textWidth(text) * letter * TICKS_PER_MM);
+        const off = BESIDE + toMm(beyond) / letter;
+        return note(`gate-${leaf.gate}`, middleOfBay(run, leaf.bay), off, text, 12);
       }),
     ...own.map((post): Label => {
       const x = (post.from + post.to) / 2 + toward(post) * letter * TICKS_PER_MM;
-      const label = note(`post-${post.number}`, x, 1.4, String(post.number), 30);
+      const label = note(`post-${post.number}`, x, BESIDE, String(post.number), 30);
       return { ...label, kind: 'mark', turn: 0, anchor: 'middle' };
     }),
   ];

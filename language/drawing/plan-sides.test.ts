@@ -45,6 +45,16 @@ it('puts numbers beside an open leaf, not on it', async () => {
   expect(latched).toBeGreaterThan(stands);
 });
 
+it('writes the name of a gate in the middle of its opening, past leaves it has no room between', async () => {
+  const name = async (text: string) => label(await planOf(BANK + text), 'wicket');
+  const single = await name(GATE('lane'));
+  // From 48" the opening is 40" wide; its middle is at 68".
+  expect(single.x).toBeCloseTo(68 * 25.4, 1);
+  const long = label(await planOf(BANK + GATE('lane').replace('wicket', `w${'i'.repeat(90)}cket`)), 'cket');
+  expect(long.y).toBeGreaterThan(39 * 25.4);
+  expect(single.y).toBeLessThan(20 * 25.4);
+});
+
 it('keeps stations clear of the joists of a deck', async () => {
   const deck = `deck terrace { surface up 0"; boards 1"; joists 1-1/2" by 9-1/4", 16" on center from 3/4"; rim 1-1/2", double; ground down 12" }
 `;

@@ -91,3 +91,17 @@ export function numbersAside(run: RunLayout): (post: PostMark) => number {
     return (before ? BESIDE_LEAF : 0) - (after ? BESIDE_LEAF : 0);
   };
 }
+
+/** A name stands within the arc of a leaf that is so much wider than it. */
+const ROOMY = 1.25;
+
+/**
+ * How far out the name of a gate stands so as to be clear of its leaves where they stand open on its side: nothing
+ * where they do not, or where it goes in under the arc of a single one; else past them.
+ */
+export function pastLeaves(run: RunLayout, { bay }: Leaf, name: Ticks): Ticks {
+  const leaves = run.leaves.filter((one) => one.bay === bay);
+  if (leaves.every((leaf) => opensToward(run, leaf) !== inwardOf(run))) return 0;
+  const widest = Math.max(...leaves.map(({ width }) => width));
+  return leaves.length === 1 && widest > ROOMY * name ? 0 : widest;
+}
