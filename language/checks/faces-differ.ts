@@ -1,4 +1,4 @@
-import { type BothFaces, bothFaces } from '../figures/index.ts';
+import { type BothFaces, bothFaces, infillOf } from '../figures/index.ts';
 import type { Piece, RunLayout } from '../layout/index.ts';
 import type { GateSpec, RunSpec } from '../model/index.ts';
 import { JOB, type RunCheck } from './define.ts';
@@ -13,7 +13,7 @@ export const facesDiffer: RunCheck = {
     basis: JOB,
     message: (a) =>
       a.by === 'screws'
-        ? `The two sides of ${a.run} look alike but for the screws, which show on one side alone, from ${a.piece} on; this job asks for the same on both. Write \`screws plugged\`, \`hidden\` or \`alternate\` if they are to be, or put the slats in grooves.`
+        ? `The two sides of ${a.run} look alike but for the screws, which show on one side alone, from ${a.piece} on; this job asks for the same on both. Write \`screws plugged\`, \`screws hidden\` or \`screws alternate\`, or put the slats in grooves.`
         : `The two sides of ${a.run} do not look alike, which this job asks for: they differ from ${a.piece} on. ` +
           'Put slats between posts or on both faces; upright ones in an order that reads the same from either end.',
   },
@@ -21,7 +21,7 @@ export const facesDiffer: RunCheck = {
     if (!job.alike) return [];
     const faces = bothFaces(run);
     if (faces.answer !== 'different') return [];
-    const { infill } = blockOf(run, faces.piece);
+    const infill = infillOf(run, faces.piece.gate);
     return [
       {
         code: 'faces-differ',

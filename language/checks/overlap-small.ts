@@ -1,9 +1,10 @@
-import { faceOverlap, seeThroughFrom } from '../figures/index.ts';
+import { faceOverlap, infillOf, seeThroughFrom } from '../figures/index.ts';
 import type { RunLayout } from '../layout/index.ts';
 import type { Job } from '../model/index.ts';
 import { formatDegrees, formatLength, inches, mm } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
+import { toldLeaves } from './told-leaves.ts';
 
 /** Slats by turns on both faces that hardly reach past one another. */
 export const overlapSmall: LimitedRunCheck = {
@@ -26,12 +27,12 @@ export const overlapSmall: LimitedRunCheck = {
   },
   check: (run, job) => [
     ...told(run, job, undefined),
-    ...run.leaves.flatMap(({ gate }) => told(run, job, gate)),
+    ...toldLeaves(run).flatMap(({ gate }) => told(run, job, gate)),
   ],
 };
 
 function told(run: RunLayout, job: Job, gate: string | undefined): readonly Finding[] {
-  const { infill } = run.spec.gates.find(({ name }) => name === gate) ?? run.spec;
+  const infill = infillOf(run, gate);
   if (infill.mounting.value.kind !== 'alternate') return [];
   const found = faceOverlap(run.pieces.filter((piece) => piece.gate === gate));
   const least = thresholdOf(job, overlapSmall.kind);

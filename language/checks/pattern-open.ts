@@ -1,3 +1,4 @@
+import { infillOf } from '../figures/index.ts';
 import type { FitChoice, FitResult } from '../layout/index.ts';
 import { formatLength, type Measure } from '../units/index.ts';
 import { commonPractice, type RunCheck } from './define.ts';
@@ -18,9 +19,7 @@ export const patternOpen: RunCheck = {
       .filter(({ mirrored }) => !mirrored)
       .filter((fit) => !fit.chosen)
       .map((fit) => {
-        const infill = fit.gate
-          ? (run.spec.gates.find((gate) => gate.name === fit.gate)?.infill ?? run.spec.infill)
-          : run.spec.infill;
+        const infill = infillOf(run, fit.gate);
         return {
           code: 'pattern-open',
           at: infill.fill,

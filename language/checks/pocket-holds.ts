@@ -1,6 +1,7 @@
-import { type Piece, pocketOf, type RunLayout } from '../layout/index.ts';
-import type { InfillSpec } from '../model/index.ts';
-import { floorToStep, formatLength, spellLength, type Ticks } from '../units/index.ts';
+import { infillOf } from '../figures/index.ts';
+import { type Piece, pocketOf } from '../layout/index.ts';
+import type { GateSpec, RunSpec, Sourced } from '../model/index.ts';
+import { floorToStep, formatLength, type Measure, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, GEOMETRY, type LimitedRunCheck, type RunCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
 import { infillsOf } from './infills.ts';
@@ -17,9 +18,11 @@ export const slatSlipsOut: RunCheck = {
       `Make the end gap less than ${a.most}, or ${a.what === 'its groove' ? 'the grooves deeper' : 'use a deeper channel'}.`,
   },
   check: (run, job) =>
-    infillsOf(run).flatMap(({ spec, slats }): Finding[] => {
+    infillsOf(run).flatMap(({ spec, slats, leaf }): Finding[] => {
       const pocket = pocketOf(spec.mounting.value, 0);
-      if (!pocket || slats.length === 0 || 2 * spec.endGap.value < pocket.depth) return [];
+      // Of two leaves that mirror each other one is told.
+      if (leaf?.spec.half?.mirrors || !pocket || slats.length === 0 || 2 * spec.endGap.value < pocket.depth)
+        return [];
       const shown = (ticks: Ticks) => formatLength(ticks, job.measure.value);
       const { value } = spec.mounting;
       return [
@@ -34,21 +37,28 @@ export const slatSlipsOut: RunCheck = {
             most: shown(pocket.depth / 2),
           },
           pieces: slats.map(({ key }) => key),
-          fixes: endGapFixes(run, spec, floorToStep(pocket.depth / 4, job.measure.value.step)),
+          fixes: endGapFixes((leaf ?? run).spec, spec.endGap, run.spec.measure, pocket.depth / 4),
         },
       ];
     }),
 };
 
-function endGapFixes({ spec }: RunLayout, { endGap }: InfillSpec, gap: Ticks): readonly Fix[] {
+/** Where none is stated, into the block of what it fills: that of the run, or of the gate. */
+function endGapFixes(
+  block: RunSpec | GateSpec,
+  endGap: Sourced<Ticks>,
+  measure: Measure,
+  most: Ticks,
+): readonly Fix[] {
+  const gap = floorToStep(most, measure.step);
   if (gap <= 0) return [];
-  const length = spellLength(gap, spec.measure);
+  const length = spellLength(gap, measure);
   const text = `end gap ${length}`;
   const { uri, path, why } = endGap.origin;
   const change =
     why === 'stated'
       ? ({ uri, path, place: 'replace', text: length } as const)
-      : ({ uri: spec.origin.uri, path: spec.origin.path, place: 'append', text } as const);
+      : ({ uri: block.origin.uri, path: block.origin.path, place: 'append', text } as const);
   return [{ title: `Write \`${text}\``, changes: [change] }];
 }
 
@@ -76,9 +86,8 @@ export const grooveWeakens: LimitedRunCheck = {
       undefined,
     );
     if (!worst || 100 * shareOf(worst) >= least) return [];
-    const spec =
-      run.leaves.find(({ gate }) => gate === worst.gate && worst.role !== 'post')?.spec ?? run.spec;
-    const { mounting } = spec.infill;
+    // A post of a gate is grooved for the slats of the run.
+    const { mounting } = infillOf(run, worst.role === 'post' ? undefined : worst.gate);
     const depth = mounting.value.kind === 'grooves' ? mounting.value.depth : undefined;
     const shown = (ticks: Ticks) => formatLength(ticks, job.measure.value);
     const room = floorToStep((worst.cut.width * (1 - least / 100)) / sidesOf(worst), run.spec.measure.step);

@@ -1,3 +1,4 @@
+import { infillOf } from '../figures/index.ts';
 import type { Frame, Leaf, Piece, RunLayout } from '../layout/index.ts';
 import { type Measure, TICKS_PER_MM, toMm } from '../units/index.ts';
 import { offsetNotes } from './bridge-marks.ts';
@@ -72,9 +73,7 @@ export function planRun(run: RunLayout, frame: Frame, measure: Measure, letter: 
 
 /** Its posts below their caps, fillers, channels on them, the top course of level slats, all upright ones, stiffeners, battens, and the top of each leaf. */
 function shownFromAbove(run: RunLayout): readonly Piece[] {
-  const infillOf = (gate: string | undefined) =>
-    run.leaves.find((leaf) => leaf.gate === gate)?.spec.infill ?? run.spec.infill;
-  const upright = (gate: string | undefined) => infillOf(gate).flip.upright;
+  const upright = (gate: string | undefined) => infillOf(run, gate).flip.upright;
   // Of the slats between two runs the highest, whatever its course.
   const bridge = run.pieces.find(
     ({ role, bay, gate }) => role === 'slat' && bay === undefined && gate === undefined,
@@ -86,7 +85,7 @@ function shownFromAbove(run: RunLayout): readonly Piece[] {
     if (piece.bay === undefined && piece.gate === undefined) return piece === bridge;
     if (piece.role === 'rail') return piece.key.endsWith('/rail-top');
     // In grooves of a leaf slats are under its rail, and within its stiles.
-    if (piece.gate !== undefined && infillOf(piece.gate).mounting.value.kind === 'grooves') return false;
+    if (piece.gate !== undefined && infillOf(run, piece.gate).mounting.value.kind === 'grooves') return false;
     return piece.role === 'slat' && (piece.course === 1 || upright(piece.gate));
   });
 }

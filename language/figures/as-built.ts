@@ -1,6 +1,7 @@
 import type { FitChoice, FitResult, RunLayout } from '../layout/index.ts';
-import type { GateSpec, InfillSpec, Origin, RunSpec } from '../model/index.ts';
+import type { InfillSpec, Origin } from '../model/index.ts';
 import { isMeasured } from '../model/index.ts';
+import { infillOf } from './infill-of.ts';
 
 /** What a pattern fills, as it was planned and as it stands now. */
 export interface BuiltPanel {
@@ -30,7 +31,7 @@ export function builtPanels(run: RunLayout): readonly BuiltPanel[] {
   return run.fits
     .filter(({ mirrored }) => !mirrored)
     .flatMap((fit) => {
-      const infill = infillOf(run.spec, fit.gate);
+      const infill = infillOf(run, fit.gate);
       // Upright, each bay by itself: bays that are alike now may have been planned otherwise.
       const numbers = fit.upright && fit.gate === undefined ? fit.bays : [undefined];
       return numbers.flatMap((bay): BuiltPanel[] => {
@@ -53,22 +54,15 @@ export function builtPanels(run: RunLayout): readonly BuiltPanel[] {
     );
 }
 
-/** The infill of a run, or of one of its gates. */
-export function infillOf({ infill, gates }: RunSpec, gate: string | undefined): InfillSpec {
-  return gates.find(({ name }: GateSpec) => name === gate)?.infill ?? infill;
-}
-
 function panelFit(fit: FitResult, { pattern }: InfillSpec): PanelFit {
   const { chosen } = fit;
   return { fit, ...(chosen ? { choice: chosen } : {}), gap: chosen?.gap ?? pattern.gap.value };
 }
 
 /** Where it is stated what made a panel come out otherwise: its boards, its bay, or what was measured of the run. */
-export function measuredAt(
-  { spec, planned }: RunLayout,
-  { bay, gate }: Pick<BuiltPanel, 'bay' | 'gate'>,
-): Origin {
-  const board = infillOf(spec, gate).pattern.repeat.find(({ value }) => isMeasured(value))?.value;
+export function measuredAt(run: RunLayout, { bay, gate }: Pick<BuiltPanel, 'bay' | 'gate'>): Origin {
+  const { spec, planned } = run;
+  const board = infillOf(run, gate).pattern.repeat.find(({ value }) => isMeasured(value))?.value;
   const own = spec.measured?.bays.find(({ number }) => number === bay);
   const height = bay === undefined ? spec.measured?.height : undefined;
   const ofBoard = board?.measured ?? board?.parent?.measured;

@@ -1,6 +1,6 @@
 import type { Piece, RunLayout } from '../layout/index.ts';
 import { facesOf } from '../model/index.ts';
-import { infillOfPiece } from './screwed.ts';
+import { infillOf } from './infill-of.ts';
 
 /**
  * Whether a piece shows the heads of screws to one who looks at that side of it: slats on a face do on that face, of
@@ -14,7 +14,7 @@ export function showsHeads(
   side: 'front' | 'back',
 ): boolean {
   if (piece.role !== 'slat' && piece.role !== 'trim' && piece.role !== 'cleat') return false;
-  const { mounting, screws } = infillOfPiece(run, piece);
+  const { mounting, screws } = infillOf(run, piece.gate);
   if (screws || piece.side !== side) return false;
   return piece.role === 'cleat'
     ? mounting.value.kind === 'between' && side === 'back'

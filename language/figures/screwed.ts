@@ -1,13 +1,5 @@
 import type { Piece, RunLayout } from '../layout/index.ts';
-import type { InfillSpec } from '../model/index.ts';
-
-/** What fills the bay or the leaf a piece belongs to. */
-export function infillOfPiece(
-  { spec, leaves }: Pick<RunLayout, 'spec' | 'leaves'>,
-  { gate }: Piece,
-): InfillSpec {
-  return leaves.find((leaf) => leaf.gate === gate)?.spec.infill ?? spec.infill;
-}
+import { infillOf } from './infill-of.ts';
 
 /**
  * The pieces a slat is screwed to, cleats it is held between among them. Grooves and channels need no screws, nor
@@ -19,7 +11,7 @@ export function screwedTo(
   byKey: ReadonlyMap<string, Piece>,
 ): readonly Piece[] {
   const held = slat.supports.flatMap((key) => byKey.get(key) ?? []);
-  const { kind } = infillOfPiece(run, slat).mounting.value;
+  const { kind } = infillOf(run, slat.gate).mounting.value;
   if (kind !== 'grooves' && kind !== 'channels' && kind !== 'split') return held;
   return held.filter(({ role }) => role === 'stiffener');
 }
