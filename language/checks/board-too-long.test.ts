@@ -42,3 +42,24 @@ it('says how much of a post is below ground', async () => {
   expect(findings.map(({ args }) => [args.role, args.longest])).toEqual([['post', '60"']]);
   expect(messages[0]).toContain('below ground');
 });
+
+it('holds every board that a run names to its lengths, a kick board and a filler at a wall too', async () => {
+  const kick = await found(
+    screen(
+      ['pattern rows', 'board sill { width 5-1/2"; thickness 3/4"; lengths 4\' }\npattern rows'],
+      ['bottom 2-1/2"', 'bottom 8-1/2"; kick board sill, 1/2" above ground'],
+      ['height 50"', 'height 56"'],
+    ),
+  );
+  expect(kick.findings.map(({ args }) => [args.stock, args.length, args.longest, args.stands])).toEqual([
+    ['sill', '54"', '48"', 0],
+  ]);
+  const filler = await found(
+    screen(
+      ['pattern rows', 'board strip { width 3"; thickness 3/4"; lengths 3\' }\npattern rows'],
+      ['posts stake', 'begins at wall, 1-1/2" off; scribed filler strip; posts stake'],
+    ),
+  );
+  expect(filler.findings.map(({ args }) => [args.stock, args.stands])).toEqual([['strip', 1]]);
+  expect(filler.messages[0]).toContain('a lower height');
+});

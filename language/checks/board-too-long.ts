@@ -1,5 +1,6 @@
+import { boxOf } from '../figures/index.ts';
 import type { Piece, RunLayout } from '../layout/index.ts';
-import { type Stock, soldLengths } from '../model/index.ts';
+import { type Stock, soldLengths, stocksOf } from '../model/index.ts';
 import { floorToStep, formatLength, spellLength, type Ticks } from '../units/index.ts';
 import { GEOMETRY, type RunCheck } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
@@ -21,7 +22,9 @@ export const boardTooLong: RunCheck = {
             ? `Slats meet where \`${a.joints}\` says; \`joints in line\` divides them by the lengths there are.`
             : a.clear !== ''
               ? `Slats are joined over posts only: posts at most ${a.clear} clear would do. Else state longer lengths, or choose other stock.`
-              : 'Set posts closer, state longer lengths, or choose other stock.'),
+              : a.stands === 1
+                ? 'State longer lengths, a lower height, or other stock.'
+                : 'Set posts closer, state longer lengths, or choose other stock.'),
   },
   check: (run, job) => {
     const findings: Finding[] = [];
@@ -48,6 +51,7 @@ export const boardTooLong: RunCheck = {
           embed: formatLength(run.embed.value, job.measure.value),
           joints: overSeveral(worst) ? rule : '',
           clear: clear > 0 ? formatLength(clear, job.measure.value) : '',
+          stands: stands(worst) ? 1 : 0,
         },
         fixes: overSeveral(worst) ? wayOfJoints(run) : wayOfPosts(run, clear),
         pieces: long.map((piece) => piece.key),
@@ -62,41 +66,22 @@ export const boardTooLong: RunCheck = {
 
 /** Stock used in the run with the longest length it is sold in; stock without stated lengths is left out. */
 export function longestStock(run: RunLayout): ReadonlyMap<Stock, Ticks> {
-  const { spec } = run;
-  const all: (Stock | undefined)[] = [
-    spec.post.value,
-    spec.rail?.value,
-    spec.stiffeners?.stock.value,
-    spec.battens?.value,
-    spec.placement?.kind === 'on' && spec.placement.bridge?.kind === 'filler'
-      ? spec.placement.bridge.board.value
-      : undefined,
-    spec.collars?.stock.value,
-    spec.bracing?.board.value,
-    spec.bracing?.stake.value,
-    ...spec.gates.flatMap((gate) => [
-      gate.post.value,
-      gate.latchPost?.value,
-      gate.frame.value,
-      gate.brace?.value,
-    ]),
-    ...[spec.infill, ...spec.gates.map((gate) => gate.infill)].flatMap((infill) => [
-      infill.cleat?.value,
-      ...infill.pattern.repeat.map((item) => item.value),
-      ...infill.fit.remedies.map((r) => (r.value.kind === 'trim' ? r.value.board : undefined)),
-    ]),
-  ];
-  const longest = new Map<string, [Stock, Ticks]>();
-  for (const stock of all) {
-    if (!stock) continue;
-    const lengths = soldLengths(stock).map(({ value }) => value);
-    if (lengths.length > 0) longest.set(stock.name, [stock, Math.max(...lengths)]);
-  }
-  return new Map(longest.values());
+  return new Map(
+    [...stocksOf(run.spec).values()].flatMap((stock) => {
+      const longest = soldLengths(stock).at(-1);
+      return longest ? [[stock, longest.value] as const] : [];
+    }),
+  );
 }
 
 /** A slat that goes on over a post. */
 const overSeveral = ({ until }: Piece): boolean => until !== undefined;
+
+/** A piece that is longer upward than along the run. */
+function stands(piece: Piece): boolean {
+  const { low, high } = boxOf(piece);
+  return high[2] - low[2] > high[0] - low[0];
+}
 
 function ruleText({ spec }: RunLayout): string {
   const rule = spec.slatJoints?.rule?.value;

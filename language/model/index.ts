@@ -17,6 +17,8 @@ export {
   lowestGround,
 } from './ground-line.ts';
 export type * from './job.ts';
+export { limitOf, statedLimit } from './limit-of.ts';
+export { usualEndGap } from './or-assumed.ts';
 export { HINT_SEPARATOR, type ProblemArgs, type ProblemCode } from './problems.ts';
 export { patternAlone, stockAlone } from './read-alone.ts';
 export { buildJob } from './read-job.ts';
@@ -24,4 +26,5 @@ export { asPlanned, isMeasured } from './read-measured-boards.ts';
 export { TASK_COUNTS, type TaskCount } from './read-quote.ts';
 export type { JobContext } from './reader.ts';
 export { soldLengths } from './sold-lengths.ts';
+export { stocksOf } from './stocks-of.ts';
 export { MATERIAL_WORDS, UNIT_WORDS } from './words.ts';

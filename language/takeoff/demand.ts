@@ -1,5 +1,5 @@
 import type { Layout, Piece } from '../layout/index.ts';
-import type { Job, Stock } from '../model/index.ts';
+import { type Job, type Stock, stocksOf } from '../model/index.ts';
 import { ceilToStep, type Ticks } from '../units/index.ts';
 import { neededAtOnce } from './used-again.ts';
 
@@ -25,7 +25,7 @@ export interface StockDemand {
 /** Pieces by the stock they are cut from, in the order the stock is stated, that of used files first of all. */
 export function demandOf(layout: Layout, job: Job): readonly StockDemand[] {
   const step = job.measure.value.step;
-  const stocks = stocksOf(layout, job);
+  const stocks = stockByName(layout, job);
   const screen = byStock(layout.runs.flatMap((run) => run.pieces).filter(({ role }) => !NO_STOCK.has(role)));
   const temporary = byStock(layout.runs.flatMap((run) => neededAtOnce(run, step)));
   const all = [
@@ -99,25 +99,12 @@ export function sawnWidth({ cut }: Piece, stock: Stock, bought: Stock): Ticks {
 }
 
 /** Stock by name: that of the file, and whatever its runs are made of. */
-function stocksOf(layout: Layout, job: Job): ReadonlyMap<string, Stock> {
-  const stocks = new Map<string, Stock>();
-  const add = (value: unknown): void => {
-    if (Array.isArray(value)) for (const each of value) add(each);
-    else if (typeof value === 'object' && value !== null && !(value instanceof Map)) {
-      if (isStock(value)) stocks.set(value.name, value);
-      for (const each of Object.values(value)) add(each);
-    }
-  };
-  for (const { spec } of layout.runs) add(spec);
-  for (const stock of job.stock) stocks.set(stock.name, stock);
-  return stocks;
+function stockByName({ runs }: Layout, { stock }: Job): ReadonlyMap<string, Stock> {
+  return new Map([
+    ...runs.flatMap(({ spec }) => [...stocksOf(spec)]),
+    ...stock.map((each) => [each.name, each] as const),
+  ]);
 }
 
 /** Made from offcuts, or bought as hardware. */
 const NO_STOCK: ReadonlySet<Piece['role']> = new Set<Piece['role']>(['spacer', 'cable']);
-
-const KINDS: ReadonlySet<unknown> = new Set(['board', 'rip', 'post', 'rail', 'cleat', 'channel']);
-
-function isStock(value: object): value is Stock {
-  return 'kind' in value && 'lengths' in value && 'name' in value && KINDS.has(value.kind);
-}
