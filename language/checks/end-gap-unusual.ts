@@ -1,4 +1,5 @@
-import { DEFAULT_LENGTHS, isMetric, type Job, type Sourced } from '../model/index.ts';
+import { pocketOf } from '../layout/index.ts';
+import { DEFAULT_LENGTHS, type InfillSpec, isMetric, type Job, usualEndGap } from '../model/index.ts';
 import { formatLength, inches, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
@@ -20,31 +21,38 @@ export const endGapUnusual: LimitedRunCheck = {
     message: (a) =>
       a.none
         ? `Slats of ${a.where} have no gap at their ends: they buckle when they swell, or push the posts apart. Write \`end gap ${a.usual}\`, or what their maker asks for.`
-        : `Slats of ${a.where} have ${a.gap} at each end; over ${a.limit} is seen and holds less. Write \`end gap ${a.usual}\`, or what their maker asks for.`,
+        : `Slats of ${a.where} have ${a.gap} at each end; over ${a.limit} ${a.hidden ? 'leaves less of them held' : 'is seen and holds less'}. Write \`end gap ${a.usual}\`, or what their maker asks for.`,
   },
   check: (run, job) => {
     const limit = thresholdOf(job, endGapUnusual.kind);
     const seen = new Set<string>();
-    return infillsOf(run).flatMap(({ spec: { endGap }, slats, leaf }): readonly Finding[] => {
-      const { value, origin } = endGap;
+    return infillsOf(run).flatMap(({ spec, slats, leaf }): readonly Finding[] => {
+      const { value, origin } = spec.endGap;
+      // In channels more is usual, and is not seen.
+      const most = Math.max(limit, usualGap(spec, job));
       // A gate that states none has the run's, of which is told once.
       if (origin.why !== 'stated' || seen.has(origin.path) || slats.length === 0) return [];
-      if (value > 0 && value <= limit) return [];
+      if (value > 0 && value <= most) return [];
       seen.add(origin.path);
-      return [toldOf(endGap, limit, leaf ? `gate ${leaf.gate}` : run.spec.name, job)];
+      return [toldOf(spec, most, leaf ? `gate ${leaf.gate}` : run.spec.name, job)];
     });
   },
 };
 
-function toldOf({ value, origin }: Sourced<Ticks>, limit: Ticks, where: string, job: Job): Finding {
+function usualGap({ mounting }: InfillSpec, { measure }: Job): Ticks {
+  return DEFAULT_LENGTHS[usualEndGap(mounting.value)][isMetric(measure.value) ? 'metric' : 'imperial'];
+}
+
+function toldOf(spec: InfillSpec, limit: Ticks, where: string, job: Job): Finding {
+  const { value, origin } = spec.endGap;
   const measure = job.measure.value;
-  const usual = DEFAULT_LENGTHS.endGap[isMetric(measure) ? 'metric' : 'imperial'];
-  const text = spellLength(usual, measure);
+  const text = spellLength(usualGap(spec, job), measure);
+  const hidden = pocketOf(spec.mounting.value, 0) ? 1 : 0;
   const show = (ticks: Ticks) => formatLength(ticks, measure);
   return {
     code: 'end-gap-unusual',
     at: origin,
-    args: { where, none: value === 0 ? 1 : 0, gap: show(value), limit: show(limit), usual: text },
+    args: { where, none: value === 0 ? 1 : 0, hidden, gap: show(value), limit: show(limit), usual: text },
     fixes: [
       {
         title: `Leave ${text} at each end`,
