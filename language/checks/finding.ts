@@ -32,6 +32,13 @@ export interface Finding {
   readonly pieces?: readonly string[];
   readonly related?: readonly { readonly at: Origin; readonly note: string }[];
   readonly fixes?: readonly Fix[];
+  /** More ways out that take work to find: sought once they are asked for, never on the way of a key. */
+  readonly moreFixes?: () => readonly Fix[];
+}
+
+/** All ways out of a finding, those too that take work to find. */
+export function allFixes({ fixes = [], moreFixes }: Pick<Finding, 'fixes' | 'moreFixes'>): readonly Fix[] {
+  return [...fixes, ...(moreFixes?.() ?? [])];
 }
 
 /**

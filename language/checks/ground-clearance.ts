@@ -55,7 +55,7 @@ export const clearanceHigh: LimitedRunCheck = {
     const judge: Judge = ({ most }) => ({ clearance: most, limit, over: most - limit });
     return told(run, measure, 'clearance-high', judge).map((finding) => ({
       ...finding,
-      fixes: [...(finding.fixes ?? []), ...closingFixes(run, job, (other) => !worst(other, judge))],
+      moreFixes: () => closingFixes(run, job, (other) => !worst(other, judge)),
     }));
   },
 };

@@ -6,9 +6,17 @@
  */
 export { acceptanceOf } from './accept.ts';
 export { describeWay, fineLength, whatDiffers } from './as-built-text.ts';
-export type * from './finding.ts';
+export * from './finding.ts';
 export { describeChoice } from './pattern-open.ts';
-export { checkJob, checkLayout, checkRun, FINDING_KINDS, findingKind, messageOf } from './registry.ts';
+export {
+  checkJob,
+  checkLayout,
+  checkRun,
+  FINDING_KINDS,
+  findingKind,
+  messageOf,
+  warningCodes,
+} from './registry.ts';
 export { SPAN_OVER_THICKNESS } from './span-too-long.ts';
 export type { TextArgs } from './text-problems.ts';
 export { type LimitedKind, thresholdOf } from './threshold.ts';

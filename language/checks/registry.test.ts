@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { FINDING_KINDS } from './registry.ts';
+import { checkRun, FINDING_KINDS, findingKind, warningCodes } from './registry.ts';
+import { checked, screen } from './testing/checked.ts';
 
 const here = new URL('.', import.meta.url);
 const codes = FINDING_KINDS.map((kind) => kind.code);
@@ -29,4 +30,18 @@ it('promises nothing it cannot know', () => {
 
 it('says what each finding rests on', () => {
   for (const kind of FINDING_KINDS) expect(kind.basis.source, kind.code).not.toBe('');
+});
+
+it('names the errors and warnings of a run as often as they are told', async () => {
+  const { open } = await checked(
+    screen(
+      ['bottom 2-1/2"', 'bottom 9"; drop 4\' behind'],
+      ['through 3-1/2"; lengths 16\'', 'through 3-1/2"; lengths 5\''],
+    ),
+  );
+  const told = checkRun(open.run(), open.job).map(({ code }) => code);
+  const warned = told.filter((code) => findingKind(code).severity !== 'information');
+  expect(warned.length).toBeGreaterThan(1);
+  expect(told.length).toBeGreaterThan(warned.length);
+  expect([...warningCodes(open.run(), open.job)].sort()).toEqual(warned.sort());
 });

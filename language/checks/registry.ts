@@ -224,6 +224,20 @@ export function checkRun(run: RunLayout, job: Job): readonly Finding[] {
     .concat(RUN_CHECKS.flatMap((check) => check.check(run, job)));
 }
 
+/**
+ * Codes of the errors and warnings of one run, each as often as it is told. What only informs is not worked out, so
+ * that a search may ask for it of thousands of runs.
+ */
+export function warningCodes(run: RunLayout, job: Job): readonly string[] {
+  const problems = [...run.problems, ...findOverlaps(run)].map(({ code }) => code);
+  return [
+    ...problems.filter((code) => findingKind(code).severity !== 'information'),
+    ...WARNING_CHECKS.flatMap((check) => check.check(run, job).map(({ code }) => code)),
+  ];
+}
+
+const WARNING_CHECKS = RUN_CHECKS.filter(({ kind }) => kind.severity !== 'information');
+
 /** Findings on how runs meet, which no run knows by itself. */
 export function checkLayout(layout: Layout, job: Job): readonly Finding[] {
   return LAYOUT_CHECKS.flatMap((check) => check.check(layout, job));

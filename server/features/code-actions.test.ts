@@ -41,3 +41,14 @@ it('offers that neither unasked, nor as a quick fix, nor outside of runs', async
     expect(kind).toBe(CodeActionKind.QuickFix);
   expect(await actions(BANK.replace('money USD', 'money <|>USD'), [CodeActionKind.Refactor])).toEqual([]);
 });
+
+it('seeks what closes the space under slats once fixes are asked for', async () => {
+  const high = BANK.replace('bottom 4"', 'bottom 8"')
+    .replace('board plank', 'board sole { width 7-1/4"; thickness 1-1/2" }\nboard plank')
+    .replace('posts pole,', 'posts <|>pole,');
+  const { document } = await openTexts({ 'a.slat': high });
+  const told = document.diagnostics?.find(({ code }) => code === 'clearance-high');
+  expect(told?.data).toMatchObject({ more: true });
+  expect(JSON.stringify(told?.data)).not.toContain('kick');
+  expect((await actions(high)).map(({ title }) => title)).toContain('Write kick board sole');
+});

@@ -7,6 +7,7 @@ import {
   CodeActionTriggerKind,
   type Diagnostic,
   type Position,
+  type Range,
   type TextEdit,
 } from 'vscode-languageserver-types';
 import type { Fix } from '../../language/checks/index.ts';
@@ -14,7 +15,7 @@ import { changeToEdit } from '../../language/grammar/index.ts';
 import { dataOf } from '../findings/index.ts';
 import { COMMANDS } from '../protocol.ts';
 import type { SlatServices } from '../services.ts';
-import { runAt } from '../work/index.ts';
+import { placeFindings, runAt } from '../work/index.ts';
 import { WrittenNames } from './written-names.ts';
 
 /** Ways out of findings: their own fixes, near names and words for what nothing bears; and a way to what would be better for a run. */
@@ -45,8 +46,20 @@ export class SlatCodeActions implements CodeActionProvider {
     if (!data) return [];
     return [
       ...data.suggestions.map((name, at) => this.replacement(document, diagnostic, name, at === 0)),
-      ...data.fixes.flatMap((fix) => this.action(diagnostic, fix) ?? []),
+      ...[...data.fixes, ...(data.more ? this.moreFixes(document, diagnostic) : [])].flatMap(
+        (fix) => this.action(diagnostic, fix) ?? [],
+      ),
     ];
+  }
+
+  /** What takes work to find is sought in the text as it is now, for the same finding at the same place. */
+  private moreFixes(document: LangiumDocument, { code, range }: Diagnostic): readonly Fix[] {
+    const kept = this.services.shared.work.Keeper.of(document.uri.toString());
+    if (!kept) return [];
+    const found = placeFindings(this.services, document, kept.work).find(
+      (finding) => finding.code === code && isSame(finding.range, range),
+    );
+    return found?.moreFixes?.() ?? [];
   }
 
   private replacement(
@@ -96,6 +109,15 @@ function betterFor(document: LangiumDocument, place: Position): CodeAction[] {
       command: { title, command: COMMANDS.findBetter, arguments: [document.uri.toString(), run.name] },
     },
   ];
+}
+
+function isSame(one: Range, other: Range): boolean {
+  return (
+    one.start.line === other.start.line &&
+    one.start.character === other.start.character &&
+    one.end.line === other.end.line &&
+    one.end.character === other.end.character
+  );
 }
 
 function isOrHolds(asked: string, kind: string): boolean {

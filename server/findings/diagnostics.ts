@@ -7,6 +7,8 @@ import type { PlacedFinding } from '../work/index.ts';
 export interface FindingData {
   readonly code: string;
   readonly fixes: readonly Fix[];
+  /** Whether there may be more, which are sought when fixes are asked for. */
+  readonly more: boolean;
   /** Texts to put in place of what is underlined, nearest first. */
   readonly suggestions: readonly string[];
   readonly pieces: readonly string[];
@@ -25,8 +27,8 @@ export function pageOf(code: string): string {
 
 /** A finding as editors show it: with its code, linked to its page; a mere hint when the job accepts it. */
 export function toDiagnostic(finding: PlacedFinding): Diagnostic {
-  const { code, fixes, suggestions, pieces } = finding;
-  const data: FindingData = { code, fixes, suggestions, pieces };
+  const { code, fixes, moreFixes, suggestions, pieces } = finding;
+  const data: FindingData = { code, fixes, more: moreFixes !== undefined, suggestions, pieces };
   return {
     source: 'slatwright',
     code,
@@ -50,6 +52,7 @@ export function dataOf(diagnostic: Diagnostic): FindingData | undefined {
   return {
     code: data.code,
     fixes: data.fixes,
+    more: data.more ?? false,
     suggestions: data.suggestions ?? [],
     pieces: data.pieces ?? [],
   };

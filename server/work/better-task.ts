@@ -1,7 +1,6 @@
 import type { LangiumDocument } from 'langium';
-import { checkRun, describeChoice, findingKind } from '../../language/checks/index.ts';
+import { describeChoice, warningCodes } from '../../language/checks/index.ts';
 import type { SlatFile, SlatSharedServices } from '../../language/grammar/index.ts';
-import type { RunLayout } from '../../language/layout/index.ts';
 import { fillWays, type Job } from '../../language/model/index.ts';
 import type { BetterTask } from '../../language/takeoff/index.ts';
 import { jobContext } from './work-out.ts';
@@ -15,12 +14,6 @@ export function betterTask(
 ): BetterTask | undefined {
   const root = document.parseResult.value as SlatFile;
   const fills = fillWays(root, jobContext(shared, document), job.measure.value, run);
-  return fills && { job, run, fills, told: warningsOf, describe: describeChoice };
-}
-
-/** No choice may add to the errors and warnings of a run; habits of the trade are for the builder to weigh. */
-function warningsOf(run: RunLayout, job: Job): readonly string[] {
-  return checkRun(run, job).flatMap(({ code }) =>
-    findingKind(code).severity === 'information' ? [] : [code],
-  );
+  // No choice may add to the errors and warnings of a run; habits of the trade are for the builder to weigh.
+  return fills && { job, run, fills, told: warningCodes, describe: describeChoice };
 }

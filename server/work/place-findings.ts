@@ -36,6 +36,8 @@ export interface PlacedFinding {
   readonly related: readonly { readonly uri: string; readonly range: TextRange; readonly note: string }[];
   readonly pieces: readonly string[];
   readonly fixes: readonly Fix[];
+  /** More of them, which take work to find. */
+  readonly moreFixes?: () => readonly Fix[];
   /** The job's reason for leaving it as it is. */
   readonly accepted?: string;
   /** For an unknown name: what was probably meant. */
@@ -136,6 +138,7 @@ function place(
     }),
     pieces: finding.pieces ?? [],
     fixes: finding.fixes ?? [],
+    ...(finding.moreFixes ? { moreFixes: finding.moreFixes } : {}),
     suggestions: nearCodes(finding),
   };
 }
