@@ -1,8 +1,9 @@
 import { openBesideWall } from '../figures/index.ts';
 import { aboveGround, type Bay, bottomEdge, type RunLayout } from '../layout/index.ts';
-import type { Job, Origin } from '../model/index.ts';
+import { highestGround, type Job, lowestGround, type Origin } from '../model/index.ts';
 import { RULE_SETS } from '../standards/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
+import { heightOfBay } from './bay-height.ts';
 import type { LimitedRunCheck, RunCheck } from './define.ts';
 import type { Finding } from './finding.ts';
 import { raisedHeight } from './raise-height.ts';
@@ -73,10 +74,9 @@ export const guardLow: LimitedRunCheck = {
     const least = asked && ruleOf(job, 'guard-low');
     if (!asked || !least) return [];
     const low = run.bays
-      .map((bay) => {
-        const edge = run.edges.get(bay.number)?.top;
-        const top = run.reach.get(bay.number)?.[1] ?? run.top;
-        return { number: bay.number, height: edge ? aboveGround(run, bay, edge).least : top - run.ground };
+      .flatMap((bay) => {
+        const height = heightOfBay(run, bay);
+        return height ? [{ number: bay.number, height: height.least }] : [];
       })
       .sort((a, b) => a.height - b.height)[0];
     if (!low || low.height >= least.value) return [];
@@ -108,9 +108,9 @@ export const guardOpening: LimitedRunCheck = {
     const asked = guarded(run, job);
     const ball = asked && ruleOf(job, 'guard-opening');
     if (!asked || !ball) return [];
-    const height = run.ground + (ruleOf(job, 'guard-low')?.value ?? Infinity);
+    const height = ruleOf(job, 'guard-low')?.value ?? Infinity;
     const wide = run.openings
-      .filter(({ z0 }) => z0 < height)
+      .filter(({ x0, x1, z0 }) => z0 < highestGround(run.groundLine, x0, x1) + height)
       .map(({ x0, x1, z0, z1, bay }) => ({ bay, size: Math.min(x1 - x0, z1 - z0) }))
       .sort((a, b) => b.size - a.size)[0];
     const under = Math.max(0, ...run.bays.map((bay) => clearUnder(run, bay)));
@@ -147,11 +147,14 @@ export const guardClimbable: RunCheck = {
     const [from, to, least] = [ruleOf(job, 'climb-from'), ruleOf(job, 'climb-to'), ruleOf(job, 'climb-drop')];
     if (!drop || !from || !to || !least || drop.value <= least.value || run.spec.infill.flip.upright)
       return [];
-    const courses = [...run.courses.values()].flat();
-    const steps = courses.some(
-      ({ start }) => start - run.ground > from.value && start - run.ground < to.value,
-    );
-    if (!steps) return [];
+    const isStep = (bay: Bay) => {
+      const low = lowestGround(run.groundLine, bay.from, bay.to);
+      const high = highestGround(run.groundLine, bay.from, bay.to);
+      return (run.courses.get(bay.number) ?? []).some(
+        ({ start }) => start - low > from.value && start - high < to.value,
+      );
+    };
+    if (!run.bays.some(isStep)) return [];
     return [
       told('guard-climbable', run, job, drop, least, {
         from1: formatLength(from.value, job.measure.value),

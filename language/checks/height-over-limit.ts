@@ -1,6 +1,5 @@
-import { aboveGround, type Bay, type RunLayout, topEdge } from '../layout/index.ts';
-import { lowestGround } from '../model/index.ts';
 import { formatLength, spellLength, type Ticks } from '../units/index.ts';
+import { heightOfBay } from './bay-height.ts';
 import { JOB, type RunCheck } from './define.ts';
 
 /**
@@ -22,11 +21,7 @@ export const heightOverLimit: RunCheck = {
     const measure = job.measure.value;
     let worst: { bay: number; height: Ticks } | undefined;
     for (const bay of run.bays) {
-      const edge = topEdge(run, bay.number);
-      if (!edge) continue;
-      const cap = run.spec.caps?.value.thickness.value ?? 0;
-      const slats = aboveGround(run, bay, edge).most + run.spec.tops.value + cap;
-      const height = run.edges.get(bay.number)?.top ? Math.max(slats, postsBeside(run, bay) + cap) : slats;
+      const height = heightOfBay(run, bay)?.most ?? 0;
       if (height > limit.value && (!worst || height > worst.height)) worst = { bay: bay.number, height };
     }
     if (!worst) return [];
@@ -53,13 +48,3 @@ export const heightOverLimit: RunCheck = {
     return [{ code: 'height-over-limit', at: origin, args, related, fixes }];
   },
 };
-
-/** The higher of the posts beside a bay that slopes, above the lowest ground under it. */
-function postsBeside(run: RunLayout, { from, to }: Bay): Ticks {
-  const beside = run.posts.filter((post) => post.to === from || post.from === to);
-  const heights = beside.flatMap((post) => {
-    const tops = run.pieces.find(({ key }) => key === post.key)?.solid.vertices.map(([, , z]) => z) ?? [];
-    return tops.length > 0 ? [Math.max(...tops) - lowestGround(run.groundLine, post.from, post.to)] : [];
-  });
-  return Math.max(0, ...heights);
-}

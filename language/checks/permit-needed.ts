@@ -1,6 +1,5 @@
-import { aboveGround } from '../layout/index.ts';
-import { lowestGround } from '../model/index.ts';
 import { formatLength } from '../units/index.ts';
+import { heightOfBay } from './bay-height.ts';
 import type { LimitedRunCheck } from './define.ts';
 import { CHOSEN_RULES, ruleOf, ruleThreshold } from './rule-of.ts';
 
@@ -18,14 +17,9 @@ export const permitNeeded: LimitedRunCheck = {
   check: (run, job) => {
     const rule = ruleOf(job, 'permit-needed');
     if (!rule) return [];
-    const ground = run.spec.deck?.ground?.value;
-    const heights = run.bays.map((bay) => {
-      const edge = run.edges.get(bay.number)?.top;
-      if (edge && ground === undefined) return aboveGround(run, bay, edge).most + run.spec.tops.value;
-      const top = Math.max(run.reach.get(bay.number)?.[1] ?? run.top, run.postTop);
-      return top - (ground ?? lowestGround(run.groundLine, bay.from, bay.to));
-    });
-    const height = Math.max(0, ...heights);
+    const { deck } = run.spec;
+    const under = deck?.ground ? deck.surface.value - deck.ground.value : 0;
+    const height = under + Math.max(0, ...run.bays.map((bay) => heightOfBay(run, bay)?.most ?? 0));
     if (height <= rule.value) return [];
     const { height: stated } = run.spec;
     return [

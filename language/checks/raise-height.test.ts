@@ -39,6 +39,21 @@ it.each([
   expect(findings[0]?.fixes).toEqual([]);
 });
 
+it('measures a guard that steps down from the ground beside each bay (hand)', async () => {
+  // Pitches of 4": the second bay steps down 8" with ground that falls 9" under its post and is level past it.
+  const steps = (height: string) =>
+    checked(
+      guard(height, '').replace(
+        "drop 4' behind",
+        `drop 4' behind; ground at 0' up 0", at 56" up 0", at 58" down 9", at 118-1/2" down 9"; slope in steps`,
+      ),
+    );
+  const enough = await steps('40-1/2"');
+  expect(enough.findings.map(({ code }) => code)).not.toContain('guard-low');
+  const told = (await steps('32-1/2"')).findings.filter(({ code }) => code === 'guard-low');
+  expect(told.map(({ args }) => [args.bay, args.height])).toEqual([[1, '32-1/2"']]);
+});
+
 it('offers nothing where the height is that of another run', async () => {
   const other = 'run other { all else as bank }';
   const { findings } = await checked(`${guard()}${other}\n`, 'guard-low');
