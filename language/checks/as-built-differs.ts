@@ -2,16 +2,15 @@ import {
   type BuiltLimits,
   type BuiltWay,
   type BuiltWays,
+  builtLimits,
   builtWays,
   measuredAt,
-  usualLimits,
 } from '../figures/index.ts';
 import type { ChoiceKind, RunLayout } from '../layout/index.ts';
 import { inches, type Measure, mm, type Ticks } from '../units/index.ts';
 import { describeWay, fineLength, whatDiffers } from './as-built-text.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
-import { gapsDiffer } from './gaps-differ.ts';
 
 /** A pattern that comes out otherwise than planned with what was measured, and every way to take that up. */
 export const asBuiltDiffers: LimitedRunCheck = {
@@ -32,9 +31,9 @@ export const asBuiltDiffers: LimitedRunCheck = {
       `${a.where} comes out otherwise than planned: ${a.differs}. ${a.verdict}${a.ways === '' ? '' : ` ${a.ways}`}`,
   },
   check: (run, job) => {
-    const limits = { ...usualLimits(run), beside: thresholdOf(job, gapsDiffer.kind) };
+    const limits = builtLimits(run, job);
     const least = thresholdOf(job, asBuiltDiffers.kind);
-    return builtWays(run, limits).flatMap((found) =>
+    return builtWays(run, job).flatMap((found) =>
       isOtherwise(found, least, run) ? [toldOf(run, found, limits, job.measure.value)] : [],
     );
   },

@@ -1,9 +1,10 @@
-import type { Layout, RunLayout } from '../layout/index.ts';
+import { GAPS_ALIKE, infillOf } from '../figures/index.ts';
+import type { FitResult, Layout, RunLayout } from '../layout/index.ts';
 import type { Job, Origin } from '../model/index.ts';
-import { inches, mm } from '../units/index.ts';
 import { fineLength } from './as-built-text.ts';
 import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
+import { meetingsOf } from './joints.ts';
 
 /** Over this between any two panels of a run, and over the threshold between neighbors, gaps are seen to differ. */
 const OVER_NEIGHBORS = 2;
@@ -17,8 +18,7 @@ export const gapsDiffer: LimitedLayoutCheck = {
     basis: commonPractice('gaps of panels side by side are alike within 1/16", of one run within 1/8"'),
     threshold: {
       is: 'length',
-      imperial: inches(1 / 16),
-      metric: mm(1.5),
+      ...GAPS_ALIKE,
       says: 'how far gaps of neighboring panels may differ; of a whole run, twice that',
     },
     message: (a) =>
@@ -53,22 +53,27 @@ interface Panel {
 
 type Pair = readonly [Panel, Panel];
 
-/** What is filled by each fit that closes; upright, bay by bay. */
+/** What is filled by each fit that closes; upright, bay by bay. Of two leaves the left one before the right one. */
 function panelsOf(run: RunLayout): readonly Panel[] {
   if (!run.sound) return [];
-  return run.fits
-    .filter(({ mirrored, chosen }) => !mirrored && chosen)
-    .flatMap((fit) => {
-      const gate = run.spec.gates.find(({ name }) => name === fit.gate);
-      const { pattern, fill } = (gate ?? run.spec).infill;
-      const base = { pattern: pattern.name, upright: fit.upright, gap: fit.chosen?.gap ?? 0 };
-      if (gate) {
-        const bays = run.bays.flatMap((bay) => (bay.gate === gate.name ? [bay.number] : []));
-        return [{ ...base, name: `gate ${gate.name}`, bays, at: gate.infill.fill }];
-      }
-      if (!fit.upright) return [{ ...base, name: run.spec.name, bays: fit.bays, at: fill }];
-      return fit.bays.map((bay) => ({ ...base, name: `bay ${bay}`, bays: [bay], at: placeOf(run, bay) }));
-    });
+  const fits = run.fits.filter(({ mirrored, chosen }) => !mirrored && chosen);
+  const base = ({ gate, upright, chosen }: FitResult) => {
+    const { pattern, fill } = infillOf(run, gate);
+    return { pattern: pattern.name, upright, gap: chosen?.gap ?? 0, at: fill };
+  };
+  const own = fits.flatMap((fit): Panel[] => {
+    if (fit.gate !== undefined) return [];
+    if (!fit.upright) return [{ ...base(fit), name: run.spec.name, bays: fit.bays }];
+    return fit.bays.map((bay) => ({ ...base(fit), name: `bay ${bay}`, bays: [bay], at: placeOf(run, bay) }));
+  });
+  const hung = [...run.leaves]
+    .sort((a, b) => a.x0 - b.x0)
+    .flatMap(({ gate, bay }) =>
+      fits
+        .filter((fit) => fit.gate === gate)
+        .map((fit): Panel => ({ ...base(fit), name: `gate ${gate}`, bays: [bay] })),
+    );
+  return [...own, ...hung];
 }
 
 /** Where a bay was measured, or what fills it. */
@@ -76,42 +81,55 @@ function placeOf({ spec }: RunLayout, bay: number): Origin {
   return spec.measured?.bays.find(({ number }) => number === bay)?.origin ?? spec.infill.fill;
 }
 
+/** From left to right, panels that one comes to right after the other. */
 function neighborsOf(panels: readonly Panel[], { bays }: RunLayout): readonly Pair[] {
-  return bays.flatMap(({ number }, index): Pair[] => {
-    const next = bays[index + 1]?.number;
-    const [left, right] = [number, next].map((bay) =>
-      panels.find((panel) => bay !== undefined && panel.bays.includes(bay)),
-    );
-    return left && right && left !== right ? [[left, right]] : [];
+  const along = bays.flatMap(({ number }, at) =>
+    panels.filter((panel) => panel.bays.includes(number)).map((panel) => ({ panel, at })),
+  );
+  return along.slice(1).flatMap((right, index): Pair[] => {
+    const left = along[index];
+    // Over a bay that does not close they are not side by side.
+    if (!left || left.panel === right.panel || right.at > left.at + 1) return [];
+    return [[left.panel, right.panel]];
   });
 }
 
+/** Of the panels of one pattern the two with the least and the greatest gap, where these are farthest apart. */
 function farthest(panels: readonly Panel[]): Pair | undefined {
-  let found: Pair | undefined;
-  for (const [index, one] of panels.entries())
-    for (const other of panels.slice(index + 1))
-      if (isAlike([one, other]) && (!found || offOf([one, other]) > offOf(found))) found = [one, other];
-  return found;
+  const ends = new Map<string, { least: Panel; most: Panel }>();
+  for (const panel of panels) {
+    const key = `${panel.upright} ${panel.pattern}`;
+    const { least, most } = ends.get(key) ?? { least: panel, most: panel };
+    ends.set(key, {
+      least: panel.gap < least.gap ? panel : least,
+      most: panel.gap > most.gap ? panel : most,
+    });
+  }
+  const pairs = [...ends.values()].map(
+    ({ least, most }): Pair => (panels.indexOf(least) < panels.indexOf(most) ? [least, most] : [most, least]),
+  );
+  return pairs.reduce<Pair | undefined>(
+    (found, pair) => (found && offOf(found) >= offOf(pair) ? found : pair),
+    undefined,
+  );
 }
 
 /** Where upright patterns of two runs meet; level ones are told by their lines. */
-function atJoints({ runs, joints }: Layout, job: Job, beside: number): readonly Finding[] {
-  return joints.flatMap(({ first, second }) => {
-    const [one, other] = [first, second].map((key, side) => {
-      const run = runs.find((candidate) => candidate.key === key);
-      const bay = run && (side === 0 ? run.bays.at(-1) : run.bays[0])?.number;
-      const panel = run && panelsOf(run).find(({ bays }) => bay !== undefined && bays.includes(bay));
-      return (
-        panel &&
-        run && {
-          ...panel,
-          name: panel.name === run.spec.name ? panel.name : `${panel.name} of ${run.spec.name}`,
-        }
-      );
-    });
+function atJoints(layout: Layout, job: Job, beside: number): readonly Finding[] {
+  return meetingsOf(layout).flatMap(({ first, second }) => {
+    const [one, other] = [panelAtEnd(first, 'last'), panelAtEnd(second, 'first')];
     if (!one?.upright || !other || !differs([one, other], beside)) return [];
     return [tell([one, other], beside, true, job)];
   });
+}
+
+/** The panel next to the shared post, named with its run. */
+function panelAtEnd(run: RunLayout, end: 'first' | 'last'): Panel | undefined {
+  const bay = (end === 'first' ? run.bays[0] : run.bays.at(-1))?.number;
+  const beside = panelsOf(run).filter(({ bays }) => bay !== undefined && bays.includes(bay));
+  const panel = end === 'first' ? beside[0] : beside.at(-1);
+  const { name } = run.spec;
+  return panel && { ...panel, name: panel.name === name ? name : `${panel.name} of ${name}` };
 }
 
 const isAlike = ([one, other]: Pair): boolean =>

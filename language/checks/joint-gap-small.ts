@@ -1,8 +1,8 @@
+import { slatJointsOf } from '../figures/index.ts';
 import { jointGapOf } from '../layout/index.ts';
 import { isMetric } from '../model/index.ts';
 import { feet, formatLength, inches, mm } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
-import { slatJointsOf } from './joint-unsupported.ts';
 import { writeJointGap } from './write-joint-gap.ts';
 
 /** Longer runs are so long that what slats grow adds up along them (common practice: 16 ft). */

@@ -1,4 +1,4 @@
-import type { Job } from '../model/index.ts';
+import { type Job, statedLimit } from '../model/index.ts';
 import { RULE_SETS, type RuleName } from '../standards/index.ts';
 import { inches, mm, type Ticks } from '../units/index.ts';
 import type { Basis, Threshold } from './finding.ts';
@@ -15,7 +15,7 @@ export interface RuleInForce {
  * Undefined where nothing puts it in force.
  */
 export function ruleOf(job: Job, name: RuleName): RuleInForce | undefined {
-  const stated = job.thresholds.find(({ code, is }) => code === name && is === 'length');
+  const stated = statedLimit(job, name, 'length');
   if (stated) return { value: stated.value, from: "the job's own threshold" };
   for (const { value } of job.rules) {
     const set = RULE_SETS.find(({ id }) => id === value);

@@ -1,3 +1,4 @@
+import { statedLimit } from '../model/index.ts';
 import { formatNumber } from '../units/index.ts';
 import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
@@ -20,7 +21,7 @@ export const wasteHigh: LimitedLayoutCheck = {
       `Of ${a.stock}, ${a.waste} % is lost to the saw, to rips and to short offcuts as first planned; ${a.most} % is what the job allows. Another length of board, or bays a little narrower, may fit better.`,
   },
   check: (layout, job) => {
-    const stated = job.thresholds.find(({ code, is }) => code === 'waste-high' && is === 'percent');
+    const stated = statedLimit(job, 'waste-high', 'percent');
     if (!stated) return [];
     const most = thresholdOf(job, wasteHigh.kind);
     return firstTakeoff(layout, job).plans.flatMap(({ bought, waste, none }): Finding[] => {

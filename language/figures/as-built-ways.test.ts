@@ -19,20 +19,22 @@ ${measured}
 `);
 
 // Three bays of 55-1/2 clear: 14 slats and 13 gaps of 1/2.
-const upright = (measured: string, fit = 'gaps 3/8" to 3/4"') =>
-  openJob(`${STOCK}pattern rows { repeat slat; gap 1/2"; end anywhere }
+const upright = (measured: string, fit = 'gaps 3/8" to 3/4"', job = '') =>
+  openJob(`${STOCK.replace(' }\n', `${job} }\n`)}pattern rows { repeat slat; gap 1/2"; end anywhere }
 run bank { length 180-1/2"; posts stake, 3 bays; height 50"; bottom 2-1/2"; rails bar; flip upright; slats on front face; fill rows; fit ${fit} }
 ${measured}
 `);
 
+const waysOf = (opened: OpenJob) => builtWays(opened.run(), opened.job);
+
 it('has nothing to say where nothing was measured, or all as planned', async () => {
-  expect(builtWays((await level('')).run())).toEqual([]);
-  const [same] = builtWays((await level('measured board slat { width 3-1/2", 3-1/2" }')).run());
+  expect(waysOf(await level(''))).toEqual([]);
+  const [same] = waysOf(await level('measured board slat { width 3-1/2", 3-1/2" }'));
   expect(same && isAsPlanned(same)).toBe(true);
 });
 
 it('spreads narrow boards over the gaps as by hand', async () => {
-  const [found] = builtWays((await level('measured board slat { width 3-7/16" }')).run());
+  const [found] = waysOf(await level('measured board slat { width 3-7/16" }'));
   // By hand: 12 times 1/16 over 11 gaps is 3/44 more each: 0.0682, within 1/8 and over 1/16.
   expect(found?.built).toMatchObject({ closes: true, within: true, limit: inches(1 / 8) });
   expect((found?.built?.gapChange ?? 0) / inches(1)).toBeCloseTo(12 / 16 / 11, 5);
@@ -45,10 +47,10 @@ it('spreads narrow boards over the gaps as by hand', async () => {
 });
 
 it('holds bays of their own widths against the plan and one another', async () => {
-  const { run } = await upright(
+  const opened = await upright(
     'measured bank { bay 1 clear 55-1/2"; bay 2 clear 56-1/8"; bay 3 clear 55-3/8" }',
   );
-  const [found] = builtWays(run());
+  const [found] = waysOf(opened);
   // By hand, over 13 gaps: bay 2 takes 5/8 more, bay 3 1/8 less; between them 3/4.
   const gaps = found?.built?.panels.map(({ gap }) => gap / inches(1)) ?? [];
   expect(gaps).toEqual([
@@ -62,28 +64,35 @@ it('holds bays of their own widths against the plan and one another', async () =
 });
 
 it('takes a difference for seen when neighbors are farther apart than a sixteenth', async () => {
-  const { run } = await upright(
+  const opened = await upright(
     'measured bank { bay 2 clear 56-1/2"; bay 3 clear 55-1/4"; bay 1 clear 55-1/2" }',
   );
-  const [found] = builtWays(run());
+  const [found] = waysOf(opened);
   // By hand: 1-1/4 over 13 gaps is 0.096 between bays 2 and 3, 1.54 times a sixteenth.
   expect(found?.built?.within).toBe(false);
   expect(found?.built?.seen).toBeCloseTo(1.25 / 13 / (1 / 16), 3);
 });
 
+it('takes for seen what the job says is', async () => {
+  const text = 'measured bank { bay 2 clear 56-1/2"; bay 3 clear 55-1/4"; bay 1 clear 55-1/2" }';
+  const opened = await upright(text, undefined, '; threshold gaps-differ 1/8"');
+  // By hand: 1-1/4 over 13 gaps is 0.096, under an eighth.
+  expect(waysOf(opened)[0]?.built).toMatchObject({ limit: inches(1 / 8), within: true });
+});
+
 it('keeps gaps and shares what is left between the edges where that is little', async () => {
-  const { run } = await upright(
+  const opened = await upright(
     'measured bank { bay 1 clear 55-7/8"; bay 2 clear 55-1/2"; bay 3 clear 55-5/8" }',
     'move ends',
   );
-  const [found] = builtWays(run());
+  const [found] = waysOf(opened);
   // By hand: 3/8 over two edges is 3/16, within 1/4.
   expect(found?.built).toMatchObject({ gapChange: 0, edgeChange: inches(3 / 16), within: true });
   expect(found?.ways[0]?.built).toBe(true);
 });
 
 it('says what no longer closes, and what would close it', async () => {
-  const [found] = builtWays((await level('measured board slat { width 3-7/16" }', '')).run());
+  const [found] = waysOf(await level('measured board slat { width 3-7/16" }', ''));
   expect(found?.built).toBeUndefined();
   expect(found?.ways.length).toBeGreaterThan(1);
   expect(found?.ways.every(({ closes }) => closes)).toBe(true);
@@ -115,7 +124,7 @@ it('builds what each way promises when its edit is made, whatever was measured',
         text.replace(/width (\d+)\/16"/, (_, n) => `width ${Math.floor(n / 16)} ${n % 16}/16"`),
         how,
       );
-      const [found] = builtWays(opened.run());
+      const [found] = waysOf(opened);
       const ways = found?.ways.filter((way) => !way.built && way.closes) ?? [];
       for (const way of ways.slice(0, 3)) {
         tried++;

@@ -9,9 +9,11 @@ import {
   type TextChange,
   TRIED,
 } from '../layout/index.ts';
-import { isMetric, type RunSpec } from '../model/index.ts';
+import { isMetric, type Job, limitOf } from '../model/index.ts';
 import { ceilToStep, floorToStep, inches, mm, type Ticks } from '../units/index.ts';
-import { type BuiltPanel, builtPanels, infillOf } from './as-built.ts';
+import { type BuiltPanel, builtPanels } from './as-built.ts';
+import { infillOf } from './infill-of.ts';
+import { oncePerRun } from './workings/remember.ts';
 
 /** More ways than this are not worked out for the bays of one run. */
 const MOST_WAYS = 12;
@@ -51,6 +53,9 @@ export interface BuiltWays {
   readonly built: BuiltWay | undefined;
 }
 
+/** Within this, gaps of panels side by side look alike (common practice). */
+export const GAPS_ALIKE = { imperial: inches(1 / 16), metric: mm(1.5) } as const;
+
 /** How far gaps may be off; the habits of the trade where a job says nothing else. */
 export interface BuiltLimits {
   /** From the planned gap, where nothing nearby shows that. */
@@ -61,17 +66,24 @@ export interface BuiltLimits {
   readonly edge: Ticks;
 }
 
-export function usualLimits({ spec: { measure } }: RunLayout): BuiltLimits {
+/** As the job states them, or as is usual. */
+export function builtLimits({ spec: { measure } }: RunLayout, job: Job): BuiltLimits {
   return {
     alone: gapTolerance({ measure, besideNominal: false }),
-    beside: gapTolerance({ measure, besideNominal: true }),
+    beside: limitOf(job, 'gaps-differ', 'length', GAPS_ALIKE),
     // Bays that differ by so much look alike (common practice); so do their edges.
     edge: isMetric(measure) ? mm(6) : inches(1 / 4),
   };
 }
 
-/** The ways of each pattern of a run, its own first, then those of its gates; none where nothing was measured. */
-export function builtWays(run: RunLayout, limits: BuiltLimits = usualLimits(run)): readonly BuiltWays[] {
+/**
+ * The ways of each pattern of a run, its own first, then those of its gates; none where nothing was measured. Worked
+ * out once for a run in a job: what is found, the figures and what is cut again ask for the same.
+ */
+export const builtWays = oncePerRun(workOutWays);
+
+function workOutWays(run: RunLayout, job: Job): readonly BuiltWays[] {
+  const limits = builtLimits(run, job);
   const all = builtPanels(run);
   return [...new Set(all.map(({ gate }) => gate))].flatMap((gate) => {
     const panels = all.filter((panel) => panel.gate === gate);
@@ -154,9 +166,9 @@ function wayOf(
   panels: readonly BuiltPanel[],
   others: readonly BuiltPanel[],
   { alone, beside, edge }: BuiltLimits,
-  { spec }: RunLayout,
+  run: RunLayout,
 ): BuiltWay | undefined {
-  const { measure } = spec;
+  const { measure } = run.spec;
   const closed = panels.map(({ bay, planned, built: now }, index) => {
     const choice = choices[index];
     const gap = choice?.gap ?? now.gap;
@@ -181,7 +193,7 @@ function wayOf(
   const upright = panels.some(({ bay }) => bay !== undefined);
   const closes = closed.every(({ choice }) => choice !== undefined);
   const edgeChange = Math.max(0, ...closed.map(({ choice, planned }) => edgesOff(choice, planned.choice)));
-  const narrowed = most.choice.kind === 'change-width' ? widthOff(most.choice, spec, panels[0]?.gate) : 0;
+  const narrowed = most.choice.kind === 'change-width' ? widthOff(most.choice, run, panels[0]?.gate) : 0;
   const seen = Math.max(
     most.off / limit,
     between / beside,
@@ -208,8 +220,8 @@ function wayOf(
 }
 
 /** How far a slat that is made narrower, or wider, is from how it came: that is seen in every repeat. */
-function widthOff({ slat, width }: FitChoice, spec: RunSpec, gate: string | undefined): Ticks {
-  const own = infillOf(spec, gate).pattern.repeat.find(({ value }) => value.name === slat)?.value;
+function widthOff({ slat, width }: FitChoice, run: RunLayout, gate: string | undefined): Ticks {
+  const own = infillOf(run, gate).pattern.repeat.find(({ value }) => value.name === slat)?.value;
   return own && width !== undefined ? Math.abs(own.width.value - width) : 0;
 }
 

@@ -5,27 +5,31 @@
  * (checks/), the geometry of pieces (layout/).
  */
 export { type Allotment, allotPieces, type CutPiece, type PlaceToFill, type Reuse } from './allot-pieces.ts';
-export { type BuiltPanel, builtPanels, infillOf, measuredAt, type PanelFit } from './as-built.ts';
+export { measuredAt } from './as-built.ts';
 export {
   type BuiltLimits,
   type BuiltWay,
   type BuiltWays,
+  builtLimits,
   builtWays,
+  GAPS_ALIKE,
   isAsPlanned,
-  usualLimits,
 } from './as-built-ways.ts';
 export { type BothFaces, bothFaces } from './both-faces.ts';
+export { boxOf } from './box.ts';
 export { clearSpan } from './clear-span.ts';
 export { type FaceOverlap, faceOverlap, seeThroughFrom } from './face-overlap.ts';
 export { bagsFor } from './formulas/index.ts';
+export { infillOf } from './infill-of.ts';
 export { clearWhenOpen, handOf, leafDiagonal } from './leaf-swing.ts';
 export { cutOffAngle, openShare, openShareAtAngle } from './openness.ts';
 export { cutSlats, type Recut, recutOf } from './recut.ts';
 export { screwedTo } from './screwed.ts';
 export { seeThrough } from './see-through.ts';
 export * from './sight/index.ts';
+export { type SlatJoint, slatJointsOf } from './slat-joints.ts';
 export { highestInSwing, type Swing, swingOf } from './swing-ground.ts';
-export { type GapAt, LEAST_OPEN_GAP, openBesideWall, type WallGap, wallGaps } from './wall-gaps.ts';
+export { LEAST_OPEN_GAP, openBesideWall, type WallGap, wallGaps } from './wall-gaps.ts';
 export { keepsWithin, type Working, type WorkingInput, type WorkingStep } from './working.ts';
 export { workingLines } from './working-lines.ts';
 export * from './workings/index.ts';

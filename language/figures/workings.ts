@@ -8,7 +8,7 @@ import {
   holesOf,
   movements,
   postBendings,
-  postLine,
+  postLineWorking,
   privacy,
   slatFigures,
   wallWorkings,
@@ -38,9 +38,9 @@ const RUN_CALCULATIONS: readonly RunCalculation[] = [
     const holes = holesOf(run, job);
     return holes ? [holes.working, holes.offWorking] : [];
   },
-  (run) => asBuiltGaps(run),
+  asBuiltGaps,
   wallWorkings,
-  (run) => workingIn(postLine(run)),
+  postLineWorking,
   (run, job) => gateFigures(run, job).flatMap(({ workings }) => workings),
 ];
 

@@ -1,11 +1,13 @@
 import { describeWay, whatDiffers } from '../../language/checks/index.ts';
 import { type BuiltWays, builtWays, isAsPlanned } from '../../language/figures/index.ts';
 import type { Course, RunLayout } from '../../language/layout/index.ts';
+import type { Job } from '../../language/model/index.ts';
 import { formatLength, type Measure, type Ticks, toMm } from '../../language/units/index.ts';
 
 /** What comes out otherwise than planned in a run, the ways to take it up, and the story pole; no lines where nothing was measured. */
-export function asBuiltLines(run: RunLayout, measure: Measure): readonly string[] {
-  const found = builtWays(run);
+export function asBuiltLines(run: RunLayout, job: Job): readonly string[] {
+  const measure = job.measure.value;
+  const found = builtWays(run, job);
   if (found.every(isAsPlanned)) return [];
   return [
     `${run.spec.name}, as built:`,
@@ -57,8 +59,9 @@ const isSame = (one: Course, other: Course | undefined): boolean =>
   one.start === other?.start && one.end === other.end;
 
 /** The same for programs; lengths in millimeters. */
-export function asBuiltJson(run: RunLayout, measure: Measure) {
-  return builtWays(run).map(({ gate, panels, ways }) => ({
+export function asBuiltJson(run: RunLayout, job: Job) {
+  const measure = job.measure.value;
+  return builtWays(run, job).map(({ gate, panels, ways }) => ({
     gate: gate ?? null,
     panels: panels.map(({ bay, planned, built }) => ({
       bay: bay ?? null,

@@ -19,16 +19,15 @@ export async function recut({ files, format }: Request, folder: string, terminal
   const opened = await openFiles(files, folder);
   const all = opened.files.flatMap(({ path, work: { job, layout } }) =>
     layout.runs.flatMap((run) => {
-      const measure = job.measure.value;
-      const lines = asBuiltLines(run, measure);
+      const lines = asBuiltLines(run, job);
       const found = recutOf(run);
-      return found || lines.length > 0 ? [{ path, measure, run, lines, found }] : [];
+      return found || lines.length > 0 ? [{ path, job, run, lines, found }] : [];
     }),
   );
   if (format === 'json') {
-    const runs = all.map(({ path, run, measure, found }) => ({
+    const runs = all.map(({ path, run, job, found }) => ({
       ...asJson(path, found ?? nothingCut(run)),
-      asBuilt: asBuiltJson(run, measure),
+      asBuilt: asBuiltJson(run, job),
     }));
     terminal.out(`${JSON.stringify({ version: VERSION, runs }, null, 2)}\n`);
   } else if (all.length === 0)
@@ -36,9 +35,9 @@ export async function recut({ files, format }: Request, folder: string, terminal
       "Nothing was measured, and no slat is said to be cut: `bay 1 clear 6'` and `cut bay 1` in a measured block say so.\n",
     );
   else
-    for (const { lines, found, measure } of all) {
+    for (const { lines, found, job } of all) {
       if (lines.length > 0) terminal.out(`${lines.map(printable).join('\n')}\n\n`);
-      if (found) terminal.out(asText(found, measure));
+      if (found) terminal.out(asText(found, job.measure.value));
     }
   return tellBrokenRuns(opened.files, terminal) > 0 ? 1 : 0;
 }

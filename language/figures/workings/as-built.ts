@@ -1,9 +1,10 @@
 import type { RunLayout } from '../../layout/index.ts';
-import { isMeasured } from '../../model/index.ts';
+import { isMeasured, type Job } from '../../model/index.ts';
 import type { Published } from '../../standards/index.ts';
 import { toInches } from '../../units/index.ts';
-import { type BuiltPanel, infillOf, measuredAt } from '../as-built.ts';
+import { type BuiltPanel, measuredAt } from '../as-built.ts';
 import { type BuiltWays, builtWays } from '../as-built-ways.ts';
+import { infillOf } from '../infill-of.ts';
 import type { Working } from '../working.ts';
 import { amount, inchesOf, input, step } from './amounts.ts';
 
@@ -14,8 +15,10 @@ const SPREAD: Published = {
 };
 
 /** Gaps as built beside those planned, panel by panel, where something was measured. */
-export function asBuiltGaps(run: RunLayout): readonly Working[] {
-  return builtWays(run).flatMap((found) => found.panels.flatMap((panel) => workingOf(run, found, panel)));
+export function asBuiltGaps(run: RunLayout, job: Job): readonly Working[] {
+  return builtWays(run, job).flatMap((found) =>
+    found.panels.flatMap((panel) => workingOf(run, found, panel)),
+  );
 }
 
 function workingOf(run: RunLayout, { built }: BuiltWays, panel: BuiltPanel): readonly Working[] {
@@ -30,7 +33,7 @@ function workingOf(run: RunLayout, { built }: BuiltWays, panel: BuiltPanel): rea
   const solid = space - gaps * gap - choice.lead - choice.tail;
   const off = gap - panel.planned.gap;
   const boards = new Map(
-    infillOf(spec, panel.gate).pattern.repeat.flatMap(({ value }) =>
+    infillOf(run, panel.gate).pattern.repeat.flatMap(({ value }) =>
       isMeasured(value) ? [[value.name, value] as const] : [],
     ),
   );

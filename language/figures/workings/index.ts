@@ -6,7 +6,7 @@ export { type Embedded, embedment } from './embedment.ts';
 export { type GateFigures, gateFigures } from './gates.ts';
 export { type Holes, holesOf } from './holes.ts';
 export { type Movement, movements } from './movement.ts';
-export { type LinePost, POSTS_IN_PLAN, type PostLine, postLine } from './post-line.ts';
+export { type LinePost, POSTS_IN_PLAN, type PostLine, postLine, postLineWorking } from './post-line.ts';
 export { type PostBending, postBendings } from './posts.ts';
 export { privacy } from './privacy.ts';
 export { largestSpan, type SlatFigures, slatFigures, WAVY } from './slats.ts';

@@ -9,6 +9,7 @@ import {
 } from '../../standards/index.ts';
 import { toInches } from '../../units/index.ts';
 import { moistureMovement, thermalMovement } from '../formulas/index.ts';
+import { slatJointsOf } from '../slat-joints.ts';
 import type { Working } from '../working.ts';
 import { amount, fromOf, inchesOf, input, step } from './amounts.ts';
 import { stocksOf } from './slats.ts';
@@ -108,6 +109,8 @@ function alongSlat(run: RunLayout, job: Job, stock: FlatStock): Movement | undef
   const [cold, hot] = SEASONS.temperature;
   // The slat is taken to move both ways from its middle. Between posts each end has its gap; over a post two ends share one.
   const onFace = facesOf(run.spec.infill.mounting.value).length > 0 && !run.spec.infill.flip.upright;
+  // Where none meets another, nothing is in its way.
+  if (onFace && slatJointsOf(run).length === 0) return undefined;
   const gap = onFace ? toInches(jointGapOf(run.spec)) : 2 * toInches(run.spec.infill.endGap.value);
   const gapAt = (onFace ? run.spec.slatJoints?.gap : undefined)?.origin ?? run.spec.infill.endGap.origin;
   const from = fitted?.value ?? cold;

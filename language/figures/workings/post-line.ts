@@ -1,5 +1,5 @@
 import type { RunLayout } from '../../layout/index.ts';
-import { facesOf, isMetric, type Origin, type ScreenFace } from '../../model/index.ts';
+import { facesOf, type Job, limitOf, type Origin, type ScreenFace } from '../../model/index.ts';
 import type { Published } from '../../standards/index.ts';
 import { formatLength, inches, mm, type Ticks } from '../../units/index.ts';
 import { straightestLine } from '../formulas/index.ts';
@@ -16,7 +16,6 @@ export interface PostLine {
   /** Faces that slats lie on; none where they are set to the line between posts. */
   readonly faces: readonly ScreenFace[];
   readonly origin: Origin;
-  readonly working: Working;
 }
 
 export interface LinePost {
@@ -59,19 +58,18 @@ export function postLine(run: RunLayout): PostLine | undefined {
     const shim = (face: ScreenFace) => Math.max(0, face === 'front' ? most + rest : most - rest);
     return { number, key, off, rest, shims: Object.fromEntries(faces.map((face) => [face, shim(face)])) };
   });
-  const line: Omit<PostLine, 'working'> = {
-    posts: lined,
-    most,
-    ends: [start, start + slope * spec.length.value],
-    faces,
-    origin,
-  };
-  return { ...line, working: workingOf(run, line) };
+  return { posts: lined, most, ends: [start, start + slope * spec.length.value], faces, origin };
 }
 
-function workingOf(run: RunLayout, { posts, most, ends, faces, origin }: Omit<PostLine, 'working'>): Working {
+/** How it is found, and how far off it the job lets posts be; none where no post was measured off the line. */
+export function postLineWorking(run: RunLayout, job: Job): readonly Working[] {
+  const line = postLine(run);
+  return line ? [workingOf(run, job, line)] : [];
+}
+
+function workingOf(run: RunLayout, job: Job, { posts, most, ends, faces, origin }: PostLine): Working {
   const { spec } = run;
-  const limit = isMetric(spec.measure) ? POSTS_IN_PLAN.metric : POSTS_IN_PLAN.imperial;
+  const limit = limitOf(job, 'post-off-line', 'length', POSTS_IN_PLAN);
   const toward = (off: number) => (off < 0 ? 'front' : 'back');
   const at = (number: number) => formatLength(run.posts[number - 1]?.from ?? 0, spec.measure);
   return {

@@ -1,7 +1,7 @@
 import type { Piece, RunLayout } from '../../layout/index.ts';
-import type { FlatStock, InfillSpec, Job, Origin } from '../../model/index.ts';
+import { type FlatStock, type InfillSpec, type Job, limitOf, type Origin } from '../../model/index.ts';
 import { CREEP, SIMPLE_SPAN, SOAKED } from '../../standards/index.ts';
-import { type Ticks, toInches } from '../../units/index.ts';
+import { formatNumber, type Ticks, toInches } from '../../units/index.ts';
 import { boxOf } from '../box.ts';
 import { clearSpan } from '../clear-span.ts';
 import { continuousBeam, rectangle } from '../formulas/index.ts';
@@ -49,7 +49,7 @@ function workOutSlats(run: RunLayout, job: Job): readonly SlatFigures[] {
   return infills.flatMap(([spec, gate, origin]) =>
     stocksOf(spec).flatMap((stock) => {
       const widest = widestOf(run, stock, gate, byKey);
-      return widest ? [figuresOf(run, stock, gate, widest, wind, origin, spec.flip.upright)] : [];
+      return widest ? [figuresOf(run, job, stock, gate, widest, wind, origin, spec.flip.upright)] : [];
     }),
   );
 }
@@ -96,6 +96,7 @@ function spansOf(slat: Piece, span: Ticks, byKey: ReadonlyMap<string, Piece>): r
 
 function figuresOf(
   run: RunLayout,
+  job: Job,
   stock: FlatStock,
   gate: string | undefined,
   { slat, span, spans }: { slat: Piece; span: Ticks; spans: readonly number[] },
@@ -114,6 +115,7 @@ function figuresOf(
   const load = (wind.onSlats / 144) * width;
   const beam = continuousBeam(spans, load, strength.stiffness.value * section.inertia);
   const longest = Math.max(...spans);
+  const over = limitOf(job, 'slat-bends', 'times', { imperial: WAVY, metric: WAVY });
   const stress = beam.moment / section.modulus;
   const where = {
     origin,
@@ -173,7 +175,11 @@ function figuresOf(
       inputs,
       steps: [...common, step('second moment I', amount(section.inertia, 'in4'))],
       figure: amount(Math.abs(beam.deflection), 'in'),
-      limit: { name: `L/${WAVY}, common practice`, is: 'at most', ...amount(longest / WAVY, 'in') },
+      limit: {
+        name: `L/${formatNumber(over)}, ${over === WAVY ? 'common practice' : 'the job'}`,
+        is: 'at most',
+        ...amount(longest / over, 'in'),
+      },
       basis: [SIMPLE_SPAN],
       notes,
     },

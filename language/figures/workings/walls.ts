@@ -1,5 +1,5 @@
 import type { RunLayout } from '../../layout/index.ts';
-import { isMetric, type Job } from '../../model/index.ts';
+import { type Job, limitOf } from '../../model/index.ts';
 import type { Published } from '../../standards/index.ts';
 import { ceilToStep, formatLength, type Ticks } from '../../units/index.ts';
 import { LEAST_OPEN_GAP, type WallGap, wallGaps } from '../wall-gaps.ts';
@@ -28,7 +28,7 @@ function gapWorking(run: RunLayout, job: Job, gap: WallGap): Working {
   const { filler } = run.spec;
   const { off, profile } = face.spec;
   const measure = job.measure.value;
-  const asked: Ticks = filler?.least.value ?? leastOpenGap(job);
+  const asked: Ticks = filler?.least.value ?? limitOf(job, 'wall-gap-small', 'length', LEAST_OPEN_GAP);
   const up = (z: number) => `${formatLength(Math.max(0, Math.round(z - face.ground)), measure)} up`;
   const measured =
     profile?.kind === 'points' ? `stated at ${profile.points.length} heights` : profile ? 'stated' : 'plumb';
@@ -62,12 +62,6 @@ function gapWorking(run: RunLayout, job: Job, gap: WallGap): Working {
     basis: [GEOMETRY, HABIT],
     notes: ['The post stands for itself: nothing is fastened to the wall.'],
   };
-}
-
-/** Of an open gap, as the job states it or as is usual. */
-function leastOpenGap(job: Job): Ticks {
-  const stated = job.thresholds.find(({ code, is }) => code === 'wall-gap-small' && is === 'length');
-  return stated?.value ?? LEAST_OPEN_GAP[isMetric(job.measure.value) ? 'metric' : 'imperial'];
 }
 
 function taperWorking(run: RunLayout, job: Job, { filler, face }: WallGap): readonly Working[] {

@@ -208,12 +208,45 @@ it('finds deflection, and sag of a narrow slat in the long run', async () => {
   );
 });
 
+it('holds figures to the limits that the job sets', async () => {
+  const usual = await opened();
+  const [before] = slatFigures(usual.run, usual.job);
+  const strict = await opened(text(`${SITE}; threshold slat-bends 240 times`));
+  const [after] = slatFigures(strict.run, strict.job);
+  expect([before?.deflection.limit?.name, after?.deflection.limit?.name]).toEqual([
+    'L/120, common practice',
+    'L/240, the job',
+  ]);
+  expect(after?.deflection.limit?.value).toBeCloseTo((before?.deflection.limit?.value ?? 0) / 2, 9);
+  const off = `${text(`${SITE}; threshold post-off-line 1/2"`)}measured side { post 3 off 1/4" toward front }\n`;
+  const line = await opened(off);
+  const found = workingsOf(line.layout, line.job).find(({ code }) => code === 'post-line');
+  expect(found?.limit?.value).toBe(0.5);
+});
+
 it('swells and shrinks gaps from the day of fitting', async () => {
   const { run, job } = await opened(text(`${SITE}; fitted at 18 % moisture`));
   const [movement] = movements(run, job);
   // Southern pine, 0.00265 for each percent (Wood Handbook Table 13-5): 5.9375 x 0.00265 x 10 from 18 to 8 %.
   expect((movement?.widest ?? 0) - (movement?.gap ?? 0)).toBeCloseTo(5.9375 * 0.00265 * 10, 6);
   expect(movement?.narrowest).toBeCloseTo(movement?.gap ?? 0, 9);
+});
+
+it('sees no joint where slats on a face lie in one bay alone', async () => {
+  const metal = (length: string, bays: string) =>
+    opened(
+      `job { measure inches to 1/16"; fitted at 40 °F }
+material alloy { kind aluminum }
+board blade { width 4"; thickness 1"; wall 1/16"; made of alloy }
+post stake { along 3-1/2"; through 3-1/2" }
+pattern rows { repeat blade; gap 1/2"; end anywhere; fit gaps 1/4" to 1" }
+run side { length ${length}; posts stake, ${bays}; height 5'; bottom 2"; slats on front face; joints at every post; fill rows }
+`,
+    );
+  const one = await metal("6'", '1 bays');
+  expect(movements(one.run, one.job)).toEqual([]);
+  const two = await metal("12'", '2 bays');
+  expect(movements(two.run, two.job).map(({ of }) => of)).toEqual(['joint gap']);
 });
 
 it('fills its holes', async () => {
