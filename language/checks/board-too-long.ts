@@ -3,7 +3,9 @@ import type { Piece, RunLayout } from '../layout/index.ts';
 import { type Stock, soldLengths, stocksOf } from '../model/index.ts';
 import { floorToStep, formatLength, spellLength, type Ticks } from '../units/index.ts';
 import { GEOMETRY, type RunCheck } from './define.ts';
+import { isDug } from './dug.ts';
 import type { Finding, Fix } from './finding.ts';
+import { replaceAt } from './written-change.ts';
 
 /** A piece longer than the longest length its stock is sold in. */
 export const boardTooLong: RunCheck = {
@@ -15,7 +17,9 @@ export const boardTooLong: RunCheck = {
     message: (a) =>
       `${a.piece} is ${a.length} long; ${a.stock} comes in ${a.longest} at most. ` +
       (a.role === 'post'
-        ? `That is with ${a.embed} below ground. State longer lengths, a lower height, or another \`embed\`.`
+        ? a.dug
+          ? `That is with ${a.embed} below ground. State longer lengths, a lower height, or another \`embed\`.`
+          : `That is with ${a.embed} below the surface of the deck. State longer lengths, or a lower height.`
         : a.role === 'prop'
           ? "State longer lengths, or set the braces lower or their feet nearer: `4' up, 4' out`."
           : a.joints !== ''
@@ -51,6 +55,7 @@ export const boardTooLong: RunCheck = {
           embed: formatLength(run.embed.value, job.measure.value),
           joints: overSeveral(worst) ? rule : '',
           clear: clear > 0 ? formatLength(clear, job.measure.value) : '',
+          dug: isDug(run.spec) ? 1 : 0,
           stands: stands(worst) ? 1 : 0,
         },
         fixes: overSeveral(worst) ? wayOfJoints(run) : wayOfPosts(run, clear),
@@ -104,7 +109,7 @@ function wayOfPosts({ spec }: RunLayout, clear: Ticks): readonly Fix[] {
   return [
     {
       title: `Set posts ${text}`,
-      changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text }],
+      changes: [replaceAt(origin, text)],
     },
   ];
 }
@@ -116,7 +121,7 @@ function wayOfJoints({ spec }: RunLayout): readonly Fix[] {
   return [
     {
       title: `Write \`${text}\``,
-      changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text }],
+      changes: [replaceAt(origin, text)],
     },
   ];
 }

@@ -1,7 +1,7 @@
 import type { RunLayout } from '../layout/index.ts';
-import type { RunSpec } from '../model/index.ts';
-import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
+import { formatDay, formatLength, inches, mm, type Ticks } from '../units/index.ts';
 import { commonPractice, type JobCheck, type LimitedRunCheck, thresholdOf } from './define.ts';
+import { isDug } from './dug.ts';
 import { ruleOf } from './rule-of.ts';
 
 const ASK = 'Local rules decide: ask your local authority.';
@@ -43,7 +43,7 @@ export const ticketShort: JobCheck = {
     if (!ticket) return [];
     const days = workingDaysBetween(ticket.called, ticket.digging);
     const args = { number: ticket.number, days, least: USUAL_NOTICE };
-    const late = ticket.until !== undefined && ticket.digging > ticket.until ? dayText(ticket.until) : '';
+    const late = ticket.until !== undefined && ticket.digging > ticket.until ? formatDay(ticket.until) : '';
     return [
       ...(days < USUAL_NOTICE
         ? [{ code: 'ticket-short', at: ticket.origin, args: { ...args, late: '' } }]
@@ -100,8 +100,6 @@ function holeOf({ spec }: RunLayout, { from, to }: { from: Ticks; to: Ticks }): 
   return [Math.round(middle - wide / 2), Math.round(middle + wide / 2)];
 }
 
-const isDug = ({ deck }: RunSpec): boolean => !deck || deck.hold.value === 'footing';
-
 /** Days from Monday to Friday after one day and before another; 1970-01-01 was a Thursday. */
 export function workingDaysBetween(first: number, last: number): number {
   let count = 0;
@@ -111,5 +109,3 @@ export function workingDaysBetween(first: number, last: number): number {
   }
   return count;
 }
-
-const dayText = (day: number): string => new Date(day * 86_400_000).toISOString().slice(0, 10);

@@ -2,9 +2,10 @@ import type { Piece, RunLayout } from '../layout/index.ts';
 import type { Origin } from '../model/index.ts';
 import { formatLength, inches, mm, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
+import { isDug } from './dug.ts';
 import type { Finding } from './finding.ts';
 
-/** Posts so nearly as long as the length they are bought in that a hole an inch deeper makes them short. */
+/** Posts so nearly as long as the length they are bought in that a hole an inch deeper, or a bad end, makes them short. */
 export const postLengthTight: LimitedRunCheck = {
   kind: {
     code: 'post-length-tight',
@@ -20,56 +21,59 @@ export const postLengthTight: LimitedRunCheck = {
       says: 'least that a post is longer as bought than as it is to stand',
     },
     message: (a) =>
-      `${a.posts} ${a.count === 1 ? 'is' : 'are'} ${a.length} long and bought in ${a.sold}: only ${a.spare} is left for a deeper hole or a bad end. ` +
-      (a.next === ''
-        ? `State a longer length, or set them ${a.short} less deep.`
-        : `Order ${a.next} instead, or set them ${a.short} less deep.`),
+      `${a.posts} ${a.count === 1 ? 'is' : 'are'} ${a.same ? '' : 'up to '}${a.length} long and bought in ${a.sold}: ${a.spare === '' ? 'nothing' : `only ${a.spare}`} is left for ` +
+      `${a.dug ? 'a deeper hole or a bad end' : 'a bad end'}. ` +
+      (a.next === '' ? 'State a longer length' : `Order ${a.next} instead`) +
+      (a.dug ? `, or set them ${a.short} less deep.` : ', or a lower height.'),
   },
   check: (run, job) => {
     const least = thresholdOf(job, postLengthTight.kind);
     const show = (ticks: Ticks) => formatLength(ticks, job.measure.value);
-    return postsByStock(run).flatMap(({ at, lengths, posts }): readonly Finding[] => {
-      const tight = posts.flatMap((post) => {
-        const sold = lengths.find((length) => length >= post.cut.longPoint);
-        return sold !== undefined && sold - post.cut.longPoint < least ? [{ post, sold }] : [];
-      });
-      const [worst] = tight.sort((a, b) => a.sold - a.post.cut.longPoint - (b.sold - b.post.cut.longPoint));
-      if (!worst) return [];
-      const spare = worst.sold - worst.post.cut.longPoint;
-      const next = lengths.find((length) => length > worst.sold);
+    return postsByLength(run).flatMap(({ at, sold, next, posts }): readonly Finding[] => {
+      const tight = posts.filter(({ cut }) => sold - cut.longPoint < least);
+      const lengths = tight.map(({ cut }) => cut.longPoint);
+      if (lengths.length === 0) return [];
+      const spare = sold - Math.max(...lengths);
       const args = {
-        posts: tight.map(({ post }) => post.label).join(', '),
+        posts: tight.map(({ label }) => label).join(', '),
         count: tight.length,
-        length: show(worst.post.cut.longPoint),
-        sold: show(worst.sold),
-        spare: show(spare),
+        same: Math.max(...lengths) === Math.min(...lengths) ? 1 : 0,
+        length: show(Math.max(...lengths)),
+        sold: show(sold),
+        spare: spare === 0 ? '' : show(spare),
         short: show(least - spare),
         next: next === undefined ? '' : show(next),
+        dug: isDug(run.spec) ? 1 : 0,
       };
-      return [{ code: 'post-length-tight', at, args, pieces: tight.map(({ post }) => post.key) }];
+      return [{ code: 'post-length-tight', at, args, pieces: tight.map(({ key }) => key) }];
     });
   },
 };
 
-interface PostsOfStock {
-  /** Where the run or a gate asks for it. */
+interface BoughtPosts {
+  /** Where the run or a gate asks for their stock. */
   readonly at: Origin;
-  /** It is sold in, shortest first. */
-  readonly lengths: readonly Ticks[];
+  /** They are bought in the shortest length that is long enough, and the next one. */
+  readonly sold: Ticks;
+  readonly next?: Ticks;
+  /** In the order they stand. */
   readonly posts: readonly Piece[];
 }
 
-/** Posts of a run, stock by stock; those of stock without lengths are left out. */
-function postsByStock({ spec, pieces }: RunLayout): readonly PostsOfStock[] {
-  const seen = new Set<string>();
-  const stocks = [
-    spec.post,
-    ...spec.gates.flatMap(({ post, latchPost }) => [post, ...(latchPost ? [latchPost] : [])]),
-  ];
-  return stocks.flatMap(({ value: { name, lengths }, origin }): readonly PostsOfStock[] => {
+/** Posts of a run by stock and the length they are bought in; those of stock without lengths are left out. */
+function postsByLength({ spec, pieces }: RunLayout): readonly BoughtPosts[] {
+  const stocks = new Map(
+    [spec.post, ...spec.gates.flatMap(({ post, latchPost }) => [post, ...(latchPost ? [latchPost] : [])])]
+      .reverse()
+      .map((post) => [post.value.name, post] as const),
+  );
+  return [...stocks.values()].reverse().flatMap(({ value: { name, lengths }, origin }) => {
     const posts = pieces.filter(({ role, cut }) => role === 'post' && cut.stock === name);
-    if (seen.has(name) || lengths.length === 0) return [];
-    seen.add(name);
-    return [{ at: origin, lengths: lengths.map(({ value }) => value), posts }];
+    return lengths.flatMap(({ value: sold }, index): readonly BoughtPosts[] => {
+      const shorter = lengths[index - 1]?.value ?? 0;
+      const next = lengths[index + 1]?.value;
+      const bought = posts.filter(({ cut }) => cut.longPoint > shorter && cut.longPoint <= sold);
+      return [{ at: origin, sold, ...(next === undefined ? {} : { next }), posts: bought }];
+    });
   });
 }

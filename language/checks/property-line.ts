@@ -2,6 +2,7 @@ import { type Layout, placesOf, type RunLayout, toPlan } from '../layout/index.t
 import type { Job, PropertyLine } from '../model/index.ts';
 import { formatLength, inches, mm } from '../units/index.ts';
 import { commonPractice, JOB, type LayoutCheck, type LimitedLayoutCheck, thresholdOf } from './define.ts';
+import { isDug } from './dug.ts';
 import type { Args, Finding } from './finding.ts';
 
 const ASK = 'Have the line surveyed, and ask the local authority what may stand near it.';
@@ -113,8 +114,7 @@ function worstOf(
   { pieces, spec }: RunLayout,
   offOf: OffOf,
 ): { readonly name: string; readonly key: string; readonly off: number } | undefined {
-  const dug =
-    spec.hole && (!spec.deck || spec.deck.hold.value === 'footing') ? spec.hole.diameter.value / 2 : 0;
+  const dug = spec.hole && isDug(spec) ? spec.hole.diameter.value / 2 : 0;
   const all = pieces.flatMap(({ key, label, role, solid: { vertices } }) => {
     const off = Math.min(...vertices.map(([x, y]) => offOf(x, y)));
     const piece = { name: `${capital(role)} ${label}`, key, off };
