@@ -13,7 +13,7 @@ it('tells what narrow boards do to the gaps, in numbers, where they were measure
   expect(messages[0]).toBe(
     'bank comes out otherwise than planned: gaps 9/16" (planned 1/2"), 12 slats as planned. ' +
       'That is hardly seen, as up to 1/8" a gap is. ' +
-      'Best: move the ends: bottom 3-1/4", height 50", 12 slats (gaps as planned, an end up to 3/4" off; hardly seen); 1 more as quick fixes.',
+      'Best: move the ends: bottom 3-1/4", height 50", 12 slats (gaps as planned, an end up to 3/4" off; hardly seen); 1 more as a quick fix.',
   );
 });
 
@@ -65,4 +65,19 @@ it('tells a measured height at its statement', async () => {
   expect(findings.map(({ at }) => at.path)).toEqual(['Measured:bank/MeasuredHeight']);
   // By hand: 46-1/2 less 42 is 4-1/2 over 11 gaps, 0.409 or 26/64.
   expect(messages[0]).toContain('gaps 13/32" (planned 1/2")');
+});
+
+it('says what of it is seen: gaps, from bay to bay, or an edge', async () => {
+  const upright = screen([
+    '  fill rows\n',
+    `  fill rows\n  flip upright; rails bar\n  fit gaps 1/4" to 3/4"\n`,
+  ]);
+  // By hand, over 13 gaps: 3/4 more and 3/4 less are 0.058 each, under an eighth, and 0.115 from bay to bay.
+  const apart = await found('measured bank { bay 1 clear 53-1/4"; bay 2 clear 54-3/4" }', upright);
+  expect(apart.messages[0]).toContain('That is seen, as over 1/16" from bay to bay is.');
+  // By hand: 12 times 3/16 over 11 gaps is 0.2, over an eighth.
+  const wide = await found('measured board slat { width 3-5/16" }');
+  expect(wide.messages[0]).toContain('That is seen, as over 1/8" a gap is.');
+  // What rounds to nothing is as planned.
+  expect(wide.findings[0]?.fixes?.map(({ title }) => title).join()).not.toContain('gaps 0"');
 });

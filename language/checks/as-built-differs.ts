@@ -1,16 +1,10 @@
-import {
-  type BuiltLimits,
-  type BuiltWay,
-  type BuiltWays,
-  builtLimits,
-  builtWays,
-  measuredAt,
-} from '../figures/index.ts';
+import { type BuiltWay, type BuiltWays, builtWays, measuredAt } from '../figures/index.ts';
 import type { ChoiceKind, RunLayout } from '../layout/index.ts';
-import { inches, type Measure, mm, type Ticks } from '../units/index.ts';
-import { describeWay, fineLength, whatDiffers } from './as-built-text.ts';
+import { fineLength, inches, type Measure, mm, type Ticks } from '../units/index.ts';
+import { describeWay, overText, whatDiffers } from './as-built-text.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
+import { moreWays } from './more-ways.ts';
 
 /** A pattern that comes out otherwise than planned with what was measured, and every way to take that up. */
 export const asBuiltDiffers: LimitedRunCheck = {
@@ -31,10 +25,9 @@ export const asBuiltDiffers: LimitedRunCheck = {
       `${a.where} comes out otherwise than planned: ${a.differs}. ${a.verdict}${a.ways === '' ? '' : ` ${a.ways}`}`,
   },
   check: (run, job) => {
-    const limits = builtLimits(run, job);
     const least = thresholdOf(job, asBuiltDiffers.kind);
     return builtWays(run, job).flatMap((found) =>
-      isOtherwise(found, least, run) ? [toldOf(run, found, limits, job.measure.value)] : [],
+      isOtherwise(found, least, run) ? [toldOf(run, found, job.measure.value)] : [],
     );
   },
 };
@@ -60,7 +53,7 @@ function isOtherwise({ panels, built }: BuiltWays, least: Ticks, { spec: { measu
 const ripOf = (kind: ChoiceKind): ChoiceKind | undefined =>
   kind === 'rip-last' || kind === 'change-width' || kind === 'trim' ? kind : undefined;
 
-function toldOf(run: RunLayout, found: BuiltWays, limits: BuiltLimits, measure: Measure): Finding {
+function toldOf(run: RunLayout, found: BuiltWays, measure: Measure): Finding {
   const { gate, panels, ways } = found;
   const others = ways.filter((way) => !way.built && way.changes.length > 0);
   const worst = [...panels].sort(
@@ -73,7 +66,7 @@ function toldOf(run: RunLayout, found: BuiltWays, limits: BuiltLimits, measure: 
     args: {
       where: gate === undefined ? run.spec.name : `Gate ${gate}`,
       differs: whatDiffers(found, measure),
-      verdict: verdictOf(found, limits, measure),
+      verdict: verdictOf(found, measure),
       ways: waysText(others, ways[0], measure),
     },
     fixes: others.map((way, index): Fix => {
@@ -84,19 +77,18 @@ function toldOf(run: RunLayout, found: BuiltWays, limits: BuiltLimits, measure: 
   };
 }
 
-function verdictOf({ built, panels }: BuiltWays, limits: BuiltLimits, measure: Measure): string {
+function verdictOf({ built }: BuiltWays, measure: Measure): string {
   if (!built?.closes) return 'It does not close as it was asked for.';
-  const [own, beside, edge] = [built.limit, limits.beside, limits.edge].map((size) =>
-    fineLength(size, measure),
-  );
-  if (built.within) return `That is hardly seen, as up to ${own} a gap is.`;
-  return panels.length > 1
-    ? `That is seen, as over ${own} a gap, ${beside} from bay to bay or ${edge} at an edge is.`
-    : `That is seen, as over ${own} a gap is.`;
+  return built.within
+    ? `That is hardly seen, as up to ${fineLength(built.limit, measure)} a gap is.`
+    : `That is seen, as ${overText(built, measure)} is.`;
 }
 
 function waysText(others: readonly BuiltWay[], best: BuiltWay | undefined, measure: Measure): string {
+  // What is hardly seen may stay as it is.
+  if (others.length === 0 && best?.within) return '';
   if (others.length === 0) return 'No other way was found: change the height, the bottom or a width.';
-  if (!best || best.built) return `It is the best there is; ${others.length} more as quick fixes.`;
-  return `Best: ${describeWay(best, measure)}${others.length > 1 ? `; ${others.length - 1} more as quick fixes` : ''}.`;
+  if (!best || best.built)
+    return `${best?.within ? 'It is the best there is' : 'No other way is seen less'}; ${moreWays(others.length)}.`;
+  return `Best: ${describeWay(best, measure)}${others.length > 1 ? `; ${moreWays(others.length - 1)}` : ''}.`;
 }

@@ -1,13 +1,6 @@
 import type { BuiltWay, BuiltWays } from '../figures/index.ts';
-import { isMetric } from '../model/index.ts';
-import { formatLength, inches, type Measure, mm, type Ticks } from '../units/index.ts';
+import { fineLength, formatLength, type Measure, type Ticks } from '../units/index.ts';
 import { describeChoice } from './pattern-open.ts';
-
-/** Small differences are told to a 64th of an inch or a tenth of a millimeter, whatever the tape is marked to. */
-export function fineLength(ticks: number, measure: Measure): string {
-  const unit = isMetric(measure) ? 'mm' : 'inches';
-  return formatLength(Math.round(ticks), { unit, step: isMetric(measure) ? mm(0.1) : inches(1 / 64) });
-}
 
 /** One way to take up what came out otherwise, with what is seen of it: "spread the rest over the gaps ...". */
 export function describeWay(way: BuiltWay, measure: Measure): string {
@@ -15,32 +8,48 @@ export function describeWay(way: BuiltWay, measure: Measure): string {
 }
 
 /** What is seen of it, and whether it looks meant. */
-export function whatIsSeen(
-  { gapChange, between, edgeChange, limit, within, closes, panels }: BuiltWay,
+function whatIsSeen(
+  { gapChange, between, edgeChange, closes, panels, ...way }: BuiltWay,
   measure: Measure,
 ): string {
   if (!closes) return 'does not close in every bay';
   const several = panels.length > 1;
   const seen = [
-    gapChange < 1 ? 'gaps as planned' : `gaps ${fineLength(gapChange, measure)} off the planned`,
-    ...(several && between >= 1 ? [`up to ${fineLength(between, measure)} from bay to bay`] : []),
+    fineLength(gapChange, measure) === fineLength(0, measure)
+      ? 'gaps as planned'
+      : `gaps ${fineLength(gapChange, measure)} off the planned`,
+    ...(several && fineLength(between, measure) !== fineLength(0, measure)
+      ? [`up to ${fineLength(between, measure)} from bay to bay`]
+      : []),
     ...(edgeChange > 0
       ? [`${several ? 'edges' : 'an end'} up to ${fineLength(edgeChange, measure)} off`]
       : []),
   ];
-  return `${seen.join(', ')}; ${within ? 'hardly seen' : `seen: ${fineLength(limit, measure)} a gap is hardly seen`}`;
+  return `${seen.join(', ')}; ${way.within ? 'hardly seen' : `seen, as ${overText(way, measure)} is`}`;
 }
+
+/** What of it is seen, and from where on: "over 1/8" a gap". */
+export function overText(
+  { seenBy, seenOver }: Pick<BuiltWay, 'seenBy' | 'seenOver'>,
+  measure: Measure,
+): string {
+  return `over ${fineLength(seenOver, measure)} ${SEEN_BY[seenBy]}`;
+}
+
+const SEEN_BY: Readonly<Record<BuiltWay['seenBy'], string>> = {
+  gaps: 'a gap',
+  between: 'from bay to bay',
+  edges: 'at an edge',
+  width: 'in the width of a slat',
+};
 
 function whatIsDone({ choice, panels }: BuiltWay, measure: Measure): string {
   if (panels.length < 2) return describeChoice(choice, measure);
-  const over = (
-    sizes: readonly (Ticks | undefined)[],
-    show = (size: Ticks) => formatLength(size, measure),
-  ) => {
-    const all = sizes.flatMap((size) => (size === undefined ? [] : [Math.round(size)]));
-    const [low, high] = [show(Math.min(...all)), show(Math.max(...all))];
-    return low === high ? low : `${low} to ${high}`;
-  };
+  const over = (sizes: readonly (Ticks | undefined)[], show = (size: Ticks) => formatLength(size, measure)) =>
+    rangeText(
+      sizes.flatMap((size) => (size === undefined ? [] : [Math.round(size)])),
+      show,
+    );
   const of = (size: (one: typeof choice) => number | undefined) =>
     panels.map((panel) => panel.choice && size(panel.choice));
   switch (choice.kind) {
@@ -72,16 +81,17 @@ export function whatDiffers({ panels, built }: BuiltWays, measure: Measure): str
     const [worst] = [...open].sort((a, b) => b.built.fit.leftover - a.built.fit.leftover);
     phrases.push(`${fine(worst?.built.fit.leftover ?? 0)} is left over`);
   }
-  const gaps = [
-    ...new Set(panels.filter((panel) => panel.built.choice).map((panel) => fine(panel.built.gap))),
-  ];
-  const before = [...new Set(panels.map(({ planned }) => fine(planned.gap)))];
-  if (gaps.length > 0)
-    phrases.push(
-      gaps.join() === before.join()
-        ? `gaps ${gaps.join(' and ')} as planned`
-        : `gaps ${gaps.join(', ')} (planned ${before.join(', ')})`,
-    );
+  const closed = panels.filter((panel) => panel.built.choice);
+  const gaps = rangeText(
+    closed.map((panel) => panel.built.gap),
+    fine,
+  );
+  const before = rangeText(
+    panels.map(({ planned }) => planned.gap),
+    fine,
+  );
+  if (closed.length > 0)
+    phrases.push(gaps === before ? `gaps ${gaps} as planned` : `gaps ${gaps} (planned ${before})`);
   const counts = (which: 'built' | 'planned') => [
     ...new Set(panels.map((panel) => panel[which].choice?.count ?? panel[which].fit.nominalCount)),
   ];
@@ -95,6 +105,12 @@ export function whatDiffers({ panels, built }: BuiltWays, measure: Measure): str
   if (built && built.edgeChange > 0)
     phrases.push(`${panels.length > 1 ? 'edges' : 'ends'} up to ${fine(built.edgeChange)} off`);
   return phrases.join(', ');
+}
+
+/** From the least to the greatest, or the one there is. */
+function rangeText(sizes: readonly number[], show: (size: number) => string): string {
+  const [low, high] = [show(Math.min(...sizes)), show(Math.max(...sizes))];
+  return low === high ? low : `${low} to ${high}`;
 }
 
 function nameOfRipped(kind: string | undefined): string {

@@ -3,6 +3,7 @@ import type { GateSpec } from '../model/index.ts';
 import { ceilToStep, formatLength, inches, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
+import { appendTo, replaceAt } from './written-change.ts';
 
 /** Posts of a gate that stand no deeper than the others, though a leaf hangs on them. */
 export const gatePostsShallow: LimitedRunCheck = {
@@ -18,7 +19,7 @@ export const gatePostsShallow: LimitedRunCheck = {
       says: 'how much deeper the posts of a gate stand than the others',
     },
     message: (a) =>
-      `Posts of gate ${a.gate} stand ${a.depth} in the ground, those of the run ${a.others}. A leaf hangs on them and pulls them over in time: set them ${a.more} deeper, with \`embed ${a.text}\` in the gate.`,
+      `Posts of gate ${a.gate} stand ${a.depth} deep${a.depth === a.others ? ', no deeper than' : ' beside'} those of the run${a.depth === a.others ? '' : `, which stand ${a.others} deep`}. A leaf pulls its post over in time: set them ${a.more} deeper than the others, with \`embed ${a.text}\` in the gate.`,
   },
   check: (run, job) => {
     const { embed, deck, gates } = run.spec;
@@ -44,9 +45,7 @@ function toldOf(
   const show = (ticks: Ticks) => formatLength(ticks, measure);
   const text = spellLength(ceilToStep(others + more, measure.step), measure);
   const { embed, origin, name } = gate;
-  const change = embed
-    ? { uri: embed.origin.uri, path: embed.origin.path, place: 'replace' as const, text }
-    : { uri: origin.uri, path: origin.path, place: 'append' as const, text: `embed ${text}` };
+  const change = embed ? replaceAt(embed.origin, text) : appendTo(origin, `embed ${text}`);
   return {
     code: 'gate-posts-shallow',
     at: embed?.origin ?? origin,

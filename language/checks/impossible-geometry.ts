@@ -84,7 +84,7 @@ export const impossibleGeometry = defineFamily<GeometryArgs>('layout', GEOMETRY,
   'kick-no-room': {
     severity: 'warning',
     message: (a) =>
-      `Under the slats of ${a.count === 1 ? 'bay' : 'bays'} ${a.bays} there is less than ${a.least} for a kick board, so ${a.count === 1 ? 'it has' : 'they have'} none. Raise the bottom, or let the board come nearer to the ground.`,
+      `Under the slats of ${a.count === 1 ? 'bay' : 'bays'} ${a.bays} less than ${a.least} is left for a kick board, so ${a.count === 1 ? 'it has' : 'they have'} none. Raise the \`bottom\`, or let the board come nearer to the ground.`,
   },
   'bracing-no-room': {
     severity: 'warning',

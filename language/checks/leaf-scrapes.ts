@@ -4,6 +4,7 @@ import { highestGround } from '../model/index.ts';
 import { ceilToStep, formatLength, inches, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
+import { appendTo, replaceAt } from './written-change.ts';
 
 /** A leaf that opens over ground that comes up to it. */
 export const leafScrapes: LimitedRunCheck = {
@@ -19,9 +20,9 @@ export const leafScrapes: LimitedRunCheck = {
       says: 'least clearance under a leaf anywhere in its arc',
     },
     message: (a) =>
-      `Gate ${a.gate} opens toward rising ground: within its arc the ground comes up by ${a.rise} and ` +
-      (a.into ? `the leaf runs ${a.into} into it` : `leaves ${a.clearance} under the leaf`) +
-      `; ${a.limit} is usual. Raise the gate's \`bottom\`, open it to the other side, or take the ground down.`,
+      `Gate ${a.gate} opens toward ground that rises by ${a.rise} within its arc: the leaf ` +
+      (a.into ? `runs ${a.into} into it` : `clears it by ${a.clearance}`) +
+      `, where ${a.limit} of clearance is usual. Raise the gate's \`bottom\`, open it to the other side, or take the ground down.`,
   },
   check: (run, job) => {
     const limit = thresholdOf(job, leafScrapes.kind);
@@ -80,9 +81,8 @@ function raised(run: RunLayout, { spec, z0, z1 }: Leaf, by: number): readonly Fi
   const low = ceilToStep(above + by, run.spec.measure.step);
   if (low - above >= z1 - z0) return [];
   const text = `bottom ${spellLength(low, run.spec.measure)}`;
-  const at = bottom?.origin ?? origin;
-  const place = bottom ? ('replace' as const) : ('append' as const);
-  return [{ title: `Write ${text} in the gate`, changes: [{ uri: at.uri, path: at.path, place, text }] }];
+  const change = bottom ? replaceAt(bottom.origin, text) : appendTo(origin, text);
+  return [{ title: `Write ${text} in the gate`, changes: [change] }];
 }
 
 /** Opened to the other side, where the ground falls; not toward a pool. */
@@ -92,6 +92,5 @@ function turned({ spec }: RunLayout, leaf: Leaf): readonly Fix[] {
   const side = across > 0 ? 'front' : 'back';
   if (!opensTo || spec.pool?.value === side) return [];
   const text = `opens to ${side}`;
-  const { uri, path } = opensTo.origin;
-  return [{ title: `Write ${text}`, changes: [{ uri, path, place: 'replace', text }] }];
+  return [{ title: `Write ${text}`, changes: [replaceAt(opensTo.origin, text)] }];
 }

@@ -3,6 +3,7 @@ import type { FitChoice, FitResult } from '../layout/index.ts';
 import { formatLength, type Measure } from '../units/index.ts';
 import { commonPractice, type RunCheck } from './define.ts';
 import type { Fix } from './finding.ts';
+import { moreWays } from './more-ways.ts';
 
 /** A pattern that does not fill its space, with every way out as an edit. */
 export const patternOpen: RunCheck = {
@@ -39,7 +40,7 @@ function waysOut(fit: FitResult, measure: Measure): string {
   const [best] = fit.choices;
   if (!best) return 'No remedy closes it: change the height, the bottom, or a width.';
   const rest = fit.choices.length - 1;
-  return `Best: ${describeChoice(best, measure)}${rest > 0 ? `; ${rest} more as quick fixes` : ''}.`;
+  return `Best: ${describeChoice(best, measure)}${rest > 0 ? `; ${moreWays(rest)}` : ''}.`;
 }
 
 function fixOf(choice: FitChoice, measure: Measure, preferred: boolean): Fix {

@@ -36,6 +36,10 @@ export interface BuiltWay {
   readonly limit: Ticks;
   /** What is seen most of it, as a multiple of what is hardly seen. */
   readonly seen: number;
+  /** What that is: gaps off the planned, gaps from bay to bay, an edge, or a slat of another width. */
+  readonly seenBy: 'gaps' | 'between' | 'edges' | 'width';
+  /** How much of that is hardly seen. */
+  readonly seenOver: Ticks;
   /** Whether it closes and all of it is hardly seen. */
   readonly within: boolean;
   /** What is built now. */
@@ -57,7 +61,7 @@ export interface BuiltWays {
 export const GAPS_ALIKE = { imperial: inches(1 / 16), metric: mm(1.5) } as const;
 
 /** How far gaps may be off; the habits of the trade where a job says nothing else. */
-export interface BuiltLimits {
+interface BuiltLimits {
   /** From the planned gap, where nothing nearby shows that. */
   readonly alone: Ticks;
   /** From it, or from the gap of the next panel, where it is beside. */
@@ -67,7 +71,7 @@ export interface BuiltLimits {
 }
 
 /** As the job states them, or as is usual. */
-export function builtLimits({ spec: { measure } }: RunLayout, job: Job): BuiltLimits {
+function builtLimits({ spec: { measure } }: RunLayout, job: Job): BuiltLimits {
   return {
     alone: gapTolerance({ measure, besideNominal: false }),
     beside: limitOf(job, 'gaps-differ', 'length', GAPS_ALIKE),
@@ -194,12 +198,13 @@ function wayOf(
   const closes = closed.every(({ choice }) => choice !== undefined);
   const edgeChange = Math.max(0, ...closed.map(({ choice, planned }) => edgesOff(choice, planned.choice)));
   const narrowed = most.choice.kind === 'change-width' ? widthOff(most.choice, run, panels[0]?.gate) : 0;
-  const seen = Math.max(
-    most.off / limit,
-    between / beside,
-    upright ? edgeChange / edge : 0,
-    narrowed / alone,
-  );
+  const looked: readonly Pick<BuiltWay, 'seen' | 'seenBy' | 'seenOver'>[] = [
+    { seenBy: 'gaps', seen: most.off / limit, seenOver: limit },
+    { seenBy: 'between', seen: between / beside, seenOver: beside },
+    { seenBy: 'edges', seen: upright ? edgeChange / edge : 0, seenOver: edge },
+    { seenBy: 'width', seen: narrowed / alone, seenOver: alone },
+  ];
+  const seen = looked.reduce((one, other) => (other.seen > one.seen ? other : one));
   return {
     choice: most.choice,
     panels: closed.map(({ bay, choice, gap }) => ({
@@ -212,8 +217,8 @@ function wayOf(
     between,
     edgeChange,
     limit,
-    seen,
-    within: closes && seen <= 1,
+    ...seen,
+    within: closes && seen.seen <= 1,
     built,
     changes,
   };

@@ -7,10 +7,8 @@
 export { type Allotment, allotPieces, type CutPiece, type PlaceToFill, type Reuse } from './allot-pieces.ts';
 export { measuredAt } from './as-built.ts';
 export {
-  type BuiltLimits,
   type BuiltWay,
   type BuiltWays,
-  builtLimits,
   builtWays,
   GAPS_ALIKE,
   isAsPlanned,
