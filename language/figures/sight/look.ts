@@ -11,11 +11,15 @@ export interface Look {
 }
 
 interface Remembered {
+  readonly asked: string;
   readonly runs: readonly RunLayout[];
   readonly look: Look | 'apart' | undefined;
 }
 
-/** By the first run of a layout, and what the look is; forgotten with the run. */
+/**
+ * By the first run of a layout and the names of viewer and place, as they were asked last; forgotten with the run.
+ * What is edited takes the place of what was.
+ */
 const remembered = new WeakMap<RunLayout, Map<string, Remembered>>();
 
 /**
@@ -31,16 +35,28 @@ export function lookOf(
   const { runs, places } = layout;
   const [first] = runs;
   if (!first) return undefined;
-  const key = JSON.stringify([viewer, place, [...places]]);
+  const asked = JSON.stringify([viewer, place, [...places]]);
+  const key = JSON.stringify([viewer.name, place.name]);
   const table = remembered.get(first) ?? new Map<string, Remembered>();
   remembered.set(first, table);
   const held = table.get(key);
-  if (held && held.runs.length === runs.length && held.runs.every((run, at) => run === runs[at]))
+  if (
+    held?.asked === asked &&
+    held.runs.length === runs.length &&
+    held.runs.every((run, at) => run === runs[at])
+  )
     return held.look;
   const look = looked(layout, viewer, place);
-  table.set(key, { runs, look });
+  table.delete(key);
+  table.set(key, { asked, runs, look });
+  // Names that are typed leave one entry a key; the oldest goes.
+  const [oldest] = table.keys();
+  if (oldest !== undefined && table.size > MOST_HELD) table.delete(oldest);
   return look;
 }
+
+/** More looks of one state than jobs have. */
+const MOST_HELD = 400;
 
 function looked(
   layout: Pick<Layout, 'runs' | 'places'>,
