@@ -2,6 +2,7 @@ import { layOutRun, type RunLayout, spellName } from '../layout/index.ts';
 import { DEFAULT_LENGTHS, type FlatStock, isMetric, type Job, type RunSpec } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import type { Fix } from './finding.ts';
+import { appendTo } from './written-change.ts';
 
 /**
  * Statements that close the space under the slats of a run: a last course that follows the ground, and a kick board of
@@ -18,8 +19,7 @@ export function closingFixes(
   return [...lastCourse(spec), ...kickBoard(spec, job)].flatMap(([text, stated]) => {
     const other = layOutRun({ ...spec, ...stated }, '', run.joints);
     if (!other.sound || other.problems.length > run.problems.length || !closed(other)) return [];
-    const change = { uri: spec.origin.uri, path: spec.origin.path, place: 'append' as const, text };
-    return [{ title: `Write ${text}`, changes: [change] }];
+    return [{ title: `Write ${text}`, changes: [appendTo(spec.origin, text)] }];
   });
 }
 

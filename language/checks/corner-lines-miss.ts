@@ -4,6 +4,7 @@ import { formatLength, inches, mm, spellLength, type Ticks } from '../units/inde
 import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
 import { bayBeside, bridgedBySlats, meetingsOf } from './joints.ts';
+import { appendTo, replaceAt } from './written-change.ts';
 
 /** Level slats of two runs that meet and whose lines do not go on from one to the other. */
 export const cornerLinesMiss: LimitedLayoutCheck = {
@@ -81,8 +82,8 @@ function sameEnds(first: RunLayout, second: RunLayout): readonly Fix[] {
     `${word} ${spellLength(low, spec.measure)}${low === high ? '' : ` to ${spellLength(high, spec.measure)}`}`;
   const put = (value: Sourced<Band>, word: string, band: Band) =>
     value.origin.why === 'stated'
-      ? { uri: value.origin.uri, path: value.origin.path, place: 'replace' as const, text: text(word, band) }
-      : { uri: spec.origin.uri, path: spec.origin.path, place: 'append' as const, text: text(word, band) };
+      ? replaceAt(value.origin, text(word, band))
+      : appendTo(spec.origin, text(word, band));
   return [
     {
       title: `Give ${spec.name} the top and bottom of ${first.spec.name}`,

@@ -4,6 +4,7 @@ import { formatLength, inches, mm, spellLength, type Ticks } from '../units/inde
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
 import { infillsOf } from './infills.ts';
+import { replaceAt } from './written-change.ts';
 
 /** Slats with no gap at their ends, which have no room to swell, or with one that shows. */
 export const endGapUnusual: LimitedRunCheck = {
@@ -56,7 +57,7 @@ function toldOf(spec: InfillSpec, limit: Ticks, where: string, job: Job): Findin
     fixes: [
       {
         title: `Leave ${text} at each end`,
-        changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text }],
+        changes: [replaceAt(origin, text)],
       },
     ],
   };

@@ -3,6 +3,7 @@ import type { Piece, RunLayout } from '../layout/index.ts';
 import type { GateSpec, RunSpec } from '../model/index.ts';
 import { JOB, type RunCheck } from './define.ts';
 import type { Fix } from './finding.ts';
+import { appendTo } from './written-change.ts';
 
 /** A run that is to be alike from both sides and is not. */
 export const facesDiffer: RunCheck = {
@@ -41,11 +42,6 @@ function blockOf(run: RunLayout, { gate }: Piece): RunSpec | GateSpec {
 
 function fixesOf(run: RunLayout, faces: BothFaces): readonly Fix[] {
   if (faces.answer !== 'different' || faces.by !== 'screws') return [];
-  const { uri, path } = blockOf(run, faces.piece).origin;
-  return [
-    {
-      title: 'Write `screws plugged`',
-      changes: [{ uri, path, place: 'append', text: 'screws plugged' }],
-    },
-  ];
+  const block = blockOf(run, faces.piece).origin;
+  return [{ title: 'Write `screws plugged`', changes: [appendTo(block, 'screws plugged')] }];
 }

@@ -3,6 +3,7 @@ import { ceilToStep, floorToStep, formatLength } from '../units/index.ts';
 import { commonPractice, GEOMETRY, type RunCheck } from './define.ts';
 import type { Finding } from './finding.ts';
 import { movePost } from './move-post.ts';
+import { endPost, upTheWall } from './wall-words.ts';
 
 /** A scribed filler that is narrower somewhere than it may be: it splits at its screws, or cannot be held to be cut. */
 export const fillerNarrow: RunCheck = {
@@ -30,9 +31,9 @@ export const fillerNarrow: RunCheck = {
           code: 'filler-narrow',
           at: filler.least.origin,
           args: {
-            post: face.side === 'start' ? 'first' : 'last',
+            post: endPost(face.side),
             width: formatLength(floorToStep(least.gap, measure.step), measure),
-            height: formatLength(Math.max(0, Math.round(least.z - face.ground)), measure),
+            height: upTheWall(face, least.z, measure),
             least: formatLength(filler.least.value, measure),
             off: formatLength(off, measure),
           },
@@ -70,9 +71,9 @@ export const fillerWide: RunCheck = {
           code: 'filler-wide',
           at: filler.stock.origin,
           args: {
-            post: face.side === 'start' ? 'first' : 'last',
+            post: endPost(face.side),
             width: formatLength(ceilToStep(greatest.gap, measure.step), measure),
-            height: formatLength(Math.max(0, Math.round(greatest.z - face.ground)), measure),
+            height: upTheWall(face, greatest.z, measure),
             board: name,
             stock: formatLength(width.value, measure),
           },

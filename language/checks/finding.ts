@@ -36,11 +36,6 @@ export interface Finding {
   readonly moreFixes?: () => readonly Fix[];
 }
 
-/** All ways out of a finding, those too that take work to find. */
-export function allFixes({ fixes = [], moreFixes }: Pick<Finding, 'fixes' | 'moreFixes'>): readonly Fix[] {
-  return [...fixes, ...(moreFixes?.() ?? [])];
-}
-
 /**
  * A limit of a finding that a job may set otherwise with `threshold CODE VALUE`: in ticks, percent,
  * degrees or times, as the trade has it in either system.

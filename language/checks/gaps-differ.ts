@@ -1,7 +1,7 @@
 import { GAPS_ALIKE, infillOf } from '../figures/index.ts';
 import type { FitResult, Layout, RunLayout } from '../layout/index.ts';
 import type { Job, Origin } from '../model/index.ts';
-import { fineLength } from './as-built-text.ts';
+import { fineLength } from '../units/index.ts';
 import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
 import { meetingsOf } from './joints.ts';

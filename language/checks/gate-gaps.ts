@@ -3,6 +3,7 @@ import { formatLength, inches, mm, spellLength, type Ticks } from '../units/inde
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
 import { toldLeaves } from './told-leaves.ts';
+import { replaceAt } from './written-change.ts';
 
 /** A leaf so near the post it hangs on that it binds. */
 export const hingeGapSmall = smallGap('hinge', 'hinges', ({ hingeGap }) => hingeGap, {
@@ -53,7 +54,7 @@ function smallGap(
             fixes: [
               {
                 title: `Leave ${text} beside the ${beside}`,
-                changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text }],
+                changes: [replaceAt(origin, text)],
               },
             ],
           },

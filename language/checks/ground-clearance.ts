@@ -3,6 +3,7 @@ import { formatLength, inches, type Measure, mm, spellLength, type Ticks } from 
 import { closingFixes } from './closing-fixes.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
+import { replaceAt } from './written-change.ts';
 
 /** A bay's lowest edge too near the ground, anywhere along the bay. */
 export const clearanceLow: LimitedRunCheck = {
@@ -97,8 +98,8 @@ function told(run: RunLayout, measure: Measure, code: string, judge: Judge): rea
  * the ground than the bottom; a gap is closed so only over level ground.
  */
 function bottomAt({ spec }: RunLayout, limit: Ticks, low: boolean): readonly Fix[] {
-  const { uri, path, why } = spec.bottom.origin;
-  if (why !== 'stated' || limit >= spec.height.value.low || (!low && spec.levels)) return [];
+  const { origin } = spec.bottom;
+  if (origin.why !== 'stated' || limit >= spec.height.value.low || (!low && spec.levels)) return [];
   const text = `bottom ${spellLength(limit, spec.measure)}`;
-  return [{ title: `Write ${text}`, changes: [{ uri, path, place: 'replace', text }] }];
+  return [{ title: `Write ${text}`, changes: [replaceAt(origin, text)] }];
 }

@@ -1,6 +1,7 @@
 import { formatLength, spellLength, type Ticks } from '../units/index.ts';
 import { heightOfBay } from './bay-height.ts';
 import { JOB, type RunCheck } from './define.ts';
+import { replaceAt } from './written-change.ts';
 
 /**
  * Higher than the job allows, from the lowest ground within each bay to the top of its posts and their caps; along a
@@ -29,14 +30,7 @@ export const heightOverLimit: RunCheck = {
     const lower = value.high - (worst.height - limit.value);
     const fix = {
       title: `Lower the height to ${formatLength(lower, measure)}`,
-      changes: [
-        {
-          uri: origin.uri,
-          path: origin.path,
-          place: 'replace' as const,
-          text: `height ${spellLength(lower, measure)}`,
-        },
-      ],
+      changes: [replaceAt(origin, `height ${spellLength(lower, measure)}`)],
     };
     const fixes = lower > run.spec.bottom.value.high ? [fix] : [];
     const args = {

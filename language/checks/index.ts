@@ -5,8 +5,8 @@
  * Lives here: judgment. Does not live here: geometry (layout/), text positions (resolved at the edge).
  */
 export { acceptanceOf } from './accept.ts';
-export { describeWay, fineLength, whatDiffers } from './as-built-text.ts';
-export * from './finding.ts';
+export { describeWay, whatDiffers } from './as-built-text.ts';
+export type * from './finding.ts';
 export { describeChoice } from './pattern-open.ts';
 export {
   checkJob,

@@ -2,6 +2,7 @@ import type { RunLayout } from '../layout/index.ts';
 import { formatLength, inches, mm, spellLength, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Fix } from './finding.ts';
+import { appendTo, replaceAt } from './written-change.ts';
 
 /** Lines of another run that do not land on the ends stated here. */
 export const linesLeftOver: LimitedRunCheck = {
@@ -59,11 +60,9 @@ export const linesLeftOver: LimitedRunCheck = {
 /** The ends as they are built. */
 function endsAt({ spec }: RunLayout, bottom: Ticks, height: Ticks): readonly Fix[] {
   if (spec.height.origin.why !== 'stated') return [];
-  const put = ({ uri, path, why }: RunLayout['spec']['origin'], word: string, to: Ticks) => {
+  const put = (origin: RunLayout['spec']['origin'], word: string, to: Ticks) => {
     const text = `${word} ${spellLength(to, spec.measure)}`;
-    return why === 'stated'
-      ? { uri, path, place: 'replace' as const, text }
-      : { uri: spec.origin.uri, path: spec.origin.path, place: 'append' as const, text };
+    return origin.why === 'stated' ? replaceAt(origin, text) : appendTo(spec.origin, text);
   };
   return [
     {

@@ -1,5 +1,5 @@
 import type { RunLayout } from '../layout/index.ts';
-import { formatLength, inches, mm, roundToStep, type Ticks } from '../units/index.ts';
+import { fineLength, formatLength, inches, mm, roundToStep, type Ticks } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 
 /** Edges of slats that no mark of the tape is near: each is marked from one zero, and still off by so much. */
@@ -26,7 +26,12 @@ export const marksRounded: LimitedRunCheck = {
     const off = greatestRounding(run, step);
     if (off <= limit) return [];
     const fine = (ticks: Ticks) => formatLength(ticks, { unit, step: 1 });
-    const args = { run: run.spec.name, step: fine(step), off: fineOff(off, unit), limit: fine(2 * limit) };
+    const args = {
+      run: run.spec.name,
+      step: fine(step),
+      off: fineLength(off, job.measure.value),
+      limit: fine(2 * limit),
+    };
     return [{ code: 'marks-rounded', at: job.measure.origin, args }];
   },
 };
@@ -37,9 +42,4 @@ export function greatestRounding({ courses, bays }: RunLayout, step: Ticks): Tic
     (courses.get(number) ?? []).flatMap(({ start, end }) => [start, end]),
   );
   return edges.reduce((most, edge) => Math.max(most, Math.abs(edge - roundToStep(edge, step))), 0);
-}
-
-function fineOff(off: Ticks, unit: Parameters<typeof formatLength>[1]['unit']): string {
-  const metric = unit === 'mm' || unit === 'cm' || unit === 'm';
-  return formatLength(off, { unit: metric ? 'mm' : 'inches', step: metric ? mm(0.1) : inches(1 / 64) });
 }

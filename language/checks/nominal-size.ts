@@ -2,6 +2,7 @@ import type { FlatStock, PostStock, Sourced, Stock } from '../model/index.ts';
 import { dressedWidthOf } from '../standards/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import type { JobCheck } from './define.ts';
+import { replaceAt } from './written-change.ts';
 
 /** Stock whose stated size is the name of a size, where the piece measures less. */
 export const nominalSize: JobCheck = {
@@ -40,14 +41,7 @@ export const nominalSize: JobCheck = {
               {
                 title: `Write ${formatLength(actual, job.measure.value)}`,
                 preferred: true,
-                changes: [
-                  {
-                    uri: size.origin.uri,
-                    path: size.origin.path,
-                    place: 'replace' as const,
-                    text: formatLength(actual, job.measure.value),
-                  },
-                ],
+                changes: [replaceAt(size.origin, formatLength(actual, job.measure.value))],
               },
             ],
           },

@@ -4,6 +4,7 @@ import { ceilToStep, formatLength, inches, mm } from '../units/index.ts';
 import { GEOMETRY, type LimitedLayoutCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
 import { bayBeside } from './joints.ts';
+import { replaceAt } from './written-change.ts';
 
 type Apart = Extract<Placement, { kind: 'on' }>;
 
@@ -105,9 +106,7 @@ function bridges(first: RunLayout, second: RunLayout, placement: Apart, job: Job
   };
   const fix = (title: string, closed: Apart): Fix => ({
     title,
-    changes: [
-      { uri: origin.uri, path: origin.path, place: 'replace', text: spellAfter(closed, spec.measure) },
-    ],
+    changes: [replaceAt(origin, spellAfter(closed, spec.measure))],
   });
   return [
     ...(can(asReturn) ? [fix('Close it by a return, slats square to both runs', asReturn)] : []),

@@ -1,3 +1,4 @@
+import { formatDay } from '../units/index.ts';
 import { commonPractice, type JobCheck } from './define.ts';
 
 /** Materials ordered before what is built was agreed to. */
@@ -18,13 +19,11 @@ export const orderedEarly: JobCheck = {
     const [last] = late.sort((a, b) => b.day - a.day);
     if (approvals.length > 0 && !last) return [];
     const args = {
-      ordered: dayText(ordered.value),
-      agreed: last ? dayText(last.day) : '',
+      ordered: formatDay(ordered.value),
+      agreed: last ? formatDay(last.day) : '',
       by: last?.by ?? 'the one who had to',
     };
     const related = last ? [{ at: last.origin, note: 'agreed' }] : [];
     return [{ code: 'ordered-early', at: ordered.origin, args, related }];
   },
 };
-
-const dayText = (day: number): string => new Date(day * 86_400_000).toISOString().slice(0, 10);

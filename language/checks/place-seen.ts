@@ -9,10 +9,11 @@ import {
   worstSight,
 } from '../figures/index.ts';
 import type { Layout } from '../layout/index.ts';
-import type { HideDemand, Job, Origin, TextChange } from '../model/index.ts';
+import type { HideDemand, Job, TextChange } from '../model/index.ts';
 import { formatLength, spellLength, type Ticks } from '../units/index.ts';
 import { JOB, type LayoutCheck } from './define.ts';
 import type { Finding } from './finding.ts';
+import { replaceAt } from './written-change.ts';
 
 const WAYS: Readonly<Record<Way, string>> = {
   gates: 'through gates',
@@ -151,17 +152,11 @@ function gapThatHides(
 function changesFor({ run: { spec }, gap, widened }: HidingGap): readonly TextChange[] {
   const { pattern, fit } = spec.infill;
   const spelled = (length: Ticks) => spellLength(length, spec.measure);
-  const replace = ({ uri, path }: Origin, text: string): TextChange => ({
-    uri,
-    path,
-    place: 'replace',
-    text,
-  });
   const remedy = widened === undefined ? undefined : fit.remedies[widened];
   return [
-    replace(pattern.gap.origin, spelled(gap)),
+    replaceAt(pattern.gap.origin, spelled(gap)),
     ...(remedy?.value.kind === 'gaps'
-      ? [replace(remedy.origin, `gaps ${spelled(remedy.value.low)} to ${spelled(remedy.value.high)}`)]
+      ? [replaceAt(remedy.origin, `gaps ${spelled(remedy.value.low)} to ${spelled(remedy.value.high)}`)]
       : []),
   ];
 }

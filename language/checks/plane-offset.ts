@@ -4,6 +4,7 @@ import { commonPractice, type LimitedLayoutCheck, thresholdOf } from './define.t
 import type { Finding, Fix } from './finding.ts';
 import { bayBeside, meetingsOf } from './joints.ts';
 import { postFinding, postsOff } from './post-faces.ts';
+import { replaceAt } from './written-change.ts';
 
 /** What is less is not seen. */
 const SEEN = inches(1 / 16);
@@ -91,7 +92,6 @@ function setBack(first: RunLayout, second: RunLayout, least: number, measure: Me
   if (!placement || placement.kind === 'at' || least <= 0) return [];
   if (placement.kind === 'after' && placement.corner.origin.why === 'stated') return [];
   const { origin } = placement;
-  const { uri, path } = origin;
   // Up to the next mark of the tape, so that what is written is no less.
   const value = Math.ceil(least / measure.step) * measure.step;
   const back = spellLength(value, measure);
@@ -105,7 +105,7 @@ function setBack(first: RunLayout, second: RunLayout, least: number, measure: Me
   return [
     {
       title: `Set ${name} back by ${back}, with a post of its own`,
-      changes: [{ uri, path, place: 'replace', text }],
+      changes: [replaceAt(origin, text)],
     },
   ];
 }

@@ -5,6 +5,7 @@ import { floorToStep, formatLength, type Measure, spellLength, type Ticks } from
 import { commonPractice, GEOMETRY, type LimitedRunCheck, type RunCheck, thresholdOf } from './define.ts';
 import type { Finding, Fix } from './finding.ts';
 import { infillsOf } from './infills.ts';
+import { appendTo, replaceAt } from './written-change.ts';
 
 /** A slat that, pushed to one end, leaves its groove or its channel at the other. */
 export const slatSlipsOut: RunCheck = {
@@ -54,11 +55,8 @@ function endGapFixes(
   if (gap <= 0) return [];
   const length = spellLength(gap, measure);
   const text = `end gap ${length}`;
-  const { uri, path, why } = endGap.origin;
   const change =
-    why === 'stated'
-      ? ({ uri, path, place: 'replace', text: length } as const)
-      : ({ uri: block.origin.uri, path: block.origin.path, place: 'append', text } as const);
+    endGap.origin.why === 'stated' ? replaceAt(endGap.origin, length) : appendTo(block.origin, text);
   return [{ title: `Write \`${text}\``, changes: [change] }];
 }
 
@@ -110,7 +108,7 @@ export const grooveWeakens: LimitedRunCheck = {
             ? [
                 {
                   title: `Write ${text}`,
-                  changes: [{ uri: depth.origin.uri, path: depth.origin.path, place: 'replace', text }],
+                  changes: [replaceAt(depth.origin, text)],
                 },
               ]
             : [],

@@ -2,6 +2,7 @@ import { type Piece, type RunLayout, spellName } from '../layout/index.ts';
 import type { Job, PostStock, Sourced } from '../model/index.ts';
 import { formatLength, type Ticks } from '../units/index.ts';
 import type { Finding, Fix } from './finding.ts';
+import { replaceAt } from './written-change.ts';
 
 /** A gate post whose faces are not in the planes of the others of its run. */
 export interface PostOff {
@@ -64,7 +65,7 @@ export function postFinding(
   const fixes = alike.map(
     ({ name }): Fix => ({
       title: `Use ${name}, as deep as the other posts`,
-      changes: [{ uri: origin.uri, path: origin.path, place: 'replace', text: spellName(name) }],
+      changes: [replaceAt(origin, spellName(name))],
     }),
   );
   return {

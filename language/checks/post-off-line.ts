@@ -1,5 +1,5 @@
 import { POSTS_IN_PLAN, postLine } from '../figures/index.ts';
-import { fineLength } from './as-built-text.ts';
+import { fineLength } from '../units/index.ts';
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 
 /** Posts, as measured, so far off the best straight line through them that shims no longer hide it. */

@@ -2,6 +2,7 @@ import type { RunLayout } from '../layout/index.ts';
 import { type Job, lowestGround } from '../model/index.ts';
 import { ceilToStep, formatLength, spellLength, type Ticks } from '../units/index.ts';
 import type { Fix } from './finding.ts';
+import { replaceAt } from './written-change.ts';
 
 /**
  * The way out of a run that ends `lacking` too low: its own `height` statement with so much more, up to the next mark
@@ -19,14 +20,7 @@ export function raisedHeight(run: RunLayout, job: Job, lacking: Ticks): readonly
   return [
     {
       title: `Raise the height to ${formatLength(raised, measure)}`,
-      changes: [
-        {
-          uri: origin.uri,
-          path: origin.path,
-          place: 'replace',
-          text: `height ${spellLength(raised, measure)}`,
-        },
-      ],
+      changes: [replaceAt(origin, `height ${spellLength(raised, measure)}`)],
     },
   ];
 }

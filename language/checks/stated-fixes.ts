@@ -1,5 +1,6 @@
 import type { Problem } from '../model/index.ts';
 import type { Fix } from './finding.ts';
+import { replaceAt } from './written-change.ts';
 
 /** Problems whose args name what to write instead, at the very place they are told. */
 const REWRITTEN = new Set([
@@ -25,7 +26,7 @@ export function fixesOf({ code, origin, args }: Problem): readonly Fix[] {
   const path = REWRITES_ALL.get(code)?.(origin.path) ?? origin.path;
   return spellings(code, args).map((text, at) => ({
     title: `Write ${text}`,
-    changes: [{ uri: origin.uri, path, place: 'replace', text }],
+    changes: [replaceAt({ ...origin, path }, text)],
     preferred: at === 0 && (args.hint ?? args.suggestion) === text,
   }));
 }
@@ -48,7 +49,7 @@ function renumbered({ origin, args }: Pick<Problem, 'origin' | 'args'>): readonl
     .filter((number) => number !== '');
   return numbers.map((text) => ({
     title: `It is ${args.what} ${text} now`,
-    changes: [{ uri: origin.uri, path: `${origin.path}.number`, place: 'replace', text }],
+    changes: [replaceAt({ ...origin, path: `${origin.path}.number` }, text)],
     preferred: numbers.length === 1,
   }));
 }

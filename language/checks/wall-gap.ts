@@ -4,6 +4,7 @@ import { ceilToStep, floorToStep, formatLength, inches, mm, type Ticks } from '.
 import { commonPractice, type LimitedRunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
 import { movePost } from './move-post.ts';
+import { endPost, upTheWall } from './wall-words.ts';
 
 const BASIS = commonPractice(
   'a post of its own and nothing fastened to the wall; 1" to 2" (25 to 50 mm) to the cladding, no more than 3" (75 mm)',
@@ -86,9 +87,9 @@ function told(
     code,
     at: face.spec.origin,
     args: {
-      post: face.side === 'start' ? 'first' : 'last',
+      post: endPost(face.side),
       gap: formatLength(size, measure),
-      height: formatLength(Math.max(0, Math.round(at.z - face.ground)), measure),
+      height: upTheWall(face, at.z, measure),
       limit: formatLength(limit, measure),
       off: formatLength(off, measure),
     },

@@ -4,6 +4,7 @@ import { GEOMETRY, type RunCheck, thresholdOf } from './define.ts';
 import type { Finding } from './finding.ts';
 import { movePost } from './move-post.ts';
 import { wallGapSmall } from './wall-gap.ts';
+import { endPost, upTheWall } from './wall-words.ts';
 
 /** Ticks that floats may lose: what touches the wall is not in it. */
 const TOUCHES = 1;
@@ -33,10 +34,10 @@ export const wallInPost: RunCheck = {
           code: 'wall-in-post',
           at: face.spec.origin,
           args: {
-            post: face.side === 'start' ? 'first' : 'last',
+            post: endPost(face.side),
             piece: nearest.piece.label,
             depth: formatLength(ceilToStep(0 - nearest.gap, measure.step), measure),
-            height: formatLength(Math.max(0, Math.round(nearest.z - face.ground)), measure),
+            height: upTheWall(face, nearest.z, measure),
             off: formatLength(off, measure),
           },
           pieces: [nearest.piece.key],

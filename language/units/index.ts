@@ -3,6 +3,8 @@
 // Pure and self-contained: this folder imports nothing from outside itself, knows no syntax tree and no job.
 
 export { angleOfSides, degrees, formatDegrees } from './angle.ts';
+export { fineLength } from './fine-length.ts';
+export { formatDay } from './format-day.ts';
 export { formatLength, spellLength } from './format-length.ts';
 export { LENGTH_PATTERN } from './length-pattern.ts';
 export { IMPERIAL, METRIC, type Measure, type MeasureUnit } from './measure.ts';
