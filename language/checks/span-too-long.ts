@@ -28,7 +28,7 @@ export const spanTooLong: RunCheck = {
       'Set the supports closer, use thicker slats, or add a mid support.',
   },
   check: (run, job) => {
-    const byKey = new Map(run.pieces.map((piece) => [piece.key, piece]));
+    const byKey = new Map([...run.borrowed, ...run.pieces].map((piece) => [piece.key, piece]));
     return infillsOf(run).flatMap((infill) =>
       // Slats of one thickness share a limit and are told of together.
       byLimit(tooLong(infill, byKey)).map((alike): Finding => {
