@@ -1,4 +1,11 @@
-import { type DeepPartial, DocumentState, inject, type Module } from 'langium';
+import {
+  type DeepPartial,
+  DocumentState,
+  inject,
+  type LangiumCoreServices,
+  type Module,
+  type PartialLangiumCoreServices,
+} from 'langium';
 import {
   createDefaultModule,
   createDefaultSharedModule,
@@ -100,10 +107,12 @@ const serverModule: Module<SlatServices, PartialLangiumServices> = {
  *
  * @param context where files are read from and, with a server, the connection
  * @param host replaces shared services that depend on the host, such as what `use` may reach
+ * @param extra replaces single services, for tests
  */
 export function createSlatServices(
   context: DefaultSharedModuleContext,
   host: Module<SlatServerSharedServices, DeepPartial<SlatServerSharedServices>> = {},
+  extra: Module<LangiumCoreServices, PartialLangiumCoreServices> = {},
 ): { shared: SlatServerSharedServices; slat: SlatServices } {
   const shared: SlatServerSharedServices = inject(
     createDefaultSharedModule(context),
@@ -117,6 +126,7 @@ export function createSlatServices(
     SlatGeneratedModule,
     SlatModule,
     serverModule,
+    extra,
   ) as SlatServices;
   shared.ServiceRegistry.register(slat);
   // They listen to the builder, so they must be there before the first document is.

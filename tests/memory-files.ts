@@ -4,6 +4,7 @@ import {
   type SlatCoreServices,
   type SlatSharedServices,
 } from '../language/grammar/index.ts';
+import { lentParser } from './lent-parser.ts';
 
 /** Files that exist in a test only, by path; a path ending in a slash is a folder. Counts what is read. */
 export class MemoryFiles implements FileSystemProvider {
@@ -59,7 +60,7 @@ export interface TestServices {
 /** The language over files in memory. */
 export function createTestServices(files: Readonly<Record<string, string>> = {}): TestServices {
   const memory = new MemoryFiles(files);
-  const { shared, slat } = createSlatCoreServices({ fileSystemProvider: () => memory });
+  const { shared, slat } = createSlatCoreServices({ fileSystemProvider: () => memory }, lentParser);
   return {
     shared,
     slat,

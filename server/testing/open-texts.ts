@@ -1,5 +1,6 @@
 import { EmptyFileSystem, type LangiumDocument, TextDocument, URI } from 'langium';
 import type { Position } from 'vscode-languageserver-types';
+import { lentParser } from '../../tests/lent-parser.ts';
 import { createSlatServices, type SlatServerSharedServices, type SlatServices } from '../services.ts';
 
 /** Documents that are open in an editor, the first of them with a cursor. */
@@ -23,7 +24,7 @@ export async function openTexts(
   texts: Readonly<Record<string, string>>,
   host?: Parameters<typeof createSlatServices>[1],
 ): Promise<Opened> {
-  const { shared, slat } = createSlatServices(EmptyFileSystem, host);
+  const { shared, slat } = createSlatServices(EmptyFileSystem, host, lentParser);
   await shared.workspace.WorkspaceManager.initializeWorkspace([]);
   const uriOf = (name: string) => URI.parse(`file:///work/${name}`);
   const names = Object.keys(texts);
