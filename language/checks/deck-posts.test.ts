@@ -23,7 +23,7 @@ it('finds posts with no joist within reach (hand)', async () => {
   const moved = onDeck('outside rim', ['from 3/4"', 'from 1-1/4"']);
   const loose = await checked(moved, 'deck-post-unbacked');
   expect(loose.messages).toEqual([
-    'Nothing is within 3" of post 2 to bolt to (2: 3-1/2" off). Add blocking there, or divide the posts anew.',
+    'Nothing is within 3" of post 2 to bolt to (the nearest is 3-1/2" off). Add blocking there, or divide the posts anew.',
   ]);
 });
 

@@ -43,9 +43,12 @@ export const deckPostUnbacked: LimitedRunCheck = {
         args: {
           posts: numbers(loose),
           reach: formatLength(reach, measure),
-          nearest: nearest
-            .map((post) => `${post.number}: ${formatLength(off(post), measure)} off`)
-            .join(', '),
+          nearest:
+            loose.length === 1
+              ? nearest.map((post) => `the nearest is ${formatLength(off(post), measure)} off`).join()
+              : nearest
+                  .map((post) => `${formatLength(off(post), measure)} off post ${post.number}`)
+                  .join(', '),
         },
         pieces: loose.map(({ key }) => key),
         related: [{ at: deck.joist.origin, note: 'the joists are stated here' }],

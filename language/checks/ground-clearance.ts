@@ -47,7 +47,7 @@ export const clearanceHigh: LimitedRunCheck = {
       says: 'greatest clearance under slats',
     },
     message: (a) =>
-      `Under bay ${a.bay} there is a gap of up to ${a.clearance}; more than ${a.limit} looks unfinished, and pets get through less. ` +
+      `Under bay ${a.bay} there is a gap of up to ${a.clearance}; more than ${a.limit} looks unfinished, and pets get through smaller ones. ` +
       'Lower the bottom, let the screen follow the ground another way with `slope`, or close the gap with a kick board.',
   },
   check: (run, job) => {

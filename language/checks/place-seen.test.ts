@@ -22,7 +22,7 @@ it('says how much is hidden and by which ways the rest is seen, and offers the g
   );
   expect(found).toHaveLength(1);
   expect(found[0]?.message).toMatch(
-    /^\d\d\.\d % of seat is hidden from path; this job asks for 90 %\. Seen are .* % through the gaps/,
+    /^\d\d\.\d % of seat is hidden from path; this job asks for 90 %\. One sees .* % through the gaps/,
   );
   expect(found[0]?.message).toMatch(/A gap of .*" would do\.$/);
   expect(found[0]?.fixes).toHaveLength(1);

@@ -31,7 +31,7 @@ export const placeSeen: LayoutCheck = {
     stage: 'layout',
     basis: JOB,
     message: (a) =>
-      `${a.hidden} % of ${a.place} is hidden from ${a.viewer}${a.where}; this job asks for ${a.asked} %. Seen are ${a.ways}.` +
+      `${a.hidden} % of ${a.place} is hidden from ${a.viewer}${a.where}; this job asks for ${a.asked} %. One sees ${a.ways}.` +
       (a.top === '' ? '' : ` Nothing is seen over a top ${a.top}.`) +
       (a.gap === '' ? '' : ` A gap of ${a.gap} would do${a.fit === '' ? '' : `, with \`fit ${a.fit}\``}.`),
   },

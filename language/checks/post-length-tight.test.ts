@@ -28,12 +28,12 @@ it('leaves posts to others that are too long for any length, or whose lengths ar
 
 it('names posts as they stand, and lengths that differ by the longest', async () => {
   const { messages } = await checked(
-    screen(
+    `${screen(
       ['through 3-1/2"; lengths 16\' }', 'through 3-1/2"; lengths 8\' }'],
       ['118-1/2"', "20'"],
       ['2 bays', "at most 6' clear"],
       ['  fill rows\n', '  fill rows\n  embed 45"\n'],
-    ) + 'gate cart in bank { opening 40" from 75"; hinges on left; frame bar; embed 46" }\n',
+    )}gate cart in bank { opening 40" from 75"; hinges on left; frame bar; embed 46" }\n`,
     'post-length-tight',
   );
   expect(messages).toHaveLength(1);
@@ -44,12 +44,12 @@ it('names posts as they stand, and lengths that differ by the longest', async ()
 
 it('tells each length that posts are bought in by itself', async () => {
   const { findings } = await checked(
-    screen(
+    `${screen(
       ['through 3-1/2"; lengths 16\' }', "through 3-1/2\"; lengths 8', 10' }"],
       ['118-1/2"', "20'"],
       ['2 bays', "at most 6' clear"],
       ['  fill rows\n', '  fill rows\n  embed 45"\n'],
-    ) + 'gate cart in bank { opening 40" from 75"; hinges on left; frame bar; embed 69" }\n',
+    )}gate cart in bank { opening 40" from 75"; hinges on left; frame bar; embed 69" }\n`,
     'post-length-tight',
   );
   expect(findings.map(({ args }) => [args.length, args.sold, args.spare])).toEqual([

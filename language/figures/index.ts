@@ -4,7 +4,6 @@
  * Lives here: calculations whose working can be shown. Does not live here: judgment on a figure
  * (checks/), the geometry of pieces (layout/).
  */
-export { type Allotment, allotPieces, type CutPiece, type PlaceToFill, type Reuse } from './allot-pieces.ts';
 export { measuredAt } from './as-built.ts';
 export {
   type BuiltWay,
@@ -16,7 +15,7 @@ export {
 export { type BothFaces, bothFaces } from './both-faces.ts';
 export { boxOf } from './box.ts';
 export { clearSpan } from './clear-span.ts';
-export { type FaceOverlap, faceOverlap, seeThroughFrom } from './face-overlap.ts';
+export { faceOverlap, seeThroughFrom } from './face-overlap.ts';
 export { bagsFor } from './formulas/index.ts';
 export { infillOf } from './infill-of.ts';
 export { clearWhenOpen, handOf, leafDiagonal } from './leaf-swing.ts';
@@ -31,4 +30,4 @@ export { LEAST_OPEN_GAP, openBesideWall, type WallGap, wallGaps } from './wall-g
 export { keepsWithin, type Working, type WorkingInput, type WorkingStep } from './working.ts';
 export { workingLines } from './working-lines.ts';
 export * from './workings/index.ts';
-export { type JobCalculation, type RunCalculation, workingsOf, workingsOfRun } from './workings.ts';
+export { workingsOf, workingsOfRun } from './workings.ts';

@@ -230,7 +230,8 @@ function sagOf(
     code: 'slat-sag',
     title: `Sag of ${stock.name} under its own weight`,
     where,
-    formula: 'd = kcr 5 w L⁴ / (384 E I)',
+    formula:
+      spans.length > 1 ? 'd = kcr d₁, d₁ by the theorem of three moments' : 'd = kcr 5 w L⁴ / (384 E I)',
     inputs: [
       input('span', 'L', amount(Math.max(...spans), 'in'), 'as laid out'),
       known('weight when dry', 'γ', density, 'lb/ft3'),
@@ -241,7 +242,7 @@ function sagOf(
     steps: [
       step('weight of one slat, w', amount(load, 'lb/in')),
       step('second moment about the flat axis, I = t b³ / 12', amount(section.inertia, 'in4')),
-      step('at first', amount(Math.abs(beam.deflection), 'in')),
+      step('at first, d₁', amount(Math.abs(beam.deflection), 'in')),
     ],
     figure: amount(creep * Math.abs(beam.deflection), 'in'),
     basis: [SIMPLE_SPAN, CREEP, SOAKED],
