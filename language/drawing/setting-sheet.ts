@@ -43,7 +43,9 @@ function stripRows(
   const alike = new Map<string, Piece[]>();
   for (const strip of strips) {
     const key = JSON.stringify([strip.cut.longPoint, strip.cut.marks]);
-    alike.set(key, [...(alike.get(key) ?? []), strip]);
+    const held = alike.get(key);
+    if (held) held.push(strip);
+    else alike.set(key, [strip]);
   }
   const x0 = 74;
   const longest = Math.max(1, ...strips.map(({ cut }) => toMm(cut.longPoint)));
@@ -97,7 +99,9 @@ function linesOf({ temporary, posts, spec }: RunLayout, measure: Measure): reado
     const reach = temporary.braced.find(({ post }) => post === number);
     if (reach) texts.push(`${shown(reach.up)} up the post, feet ${shown(reach.out)} out from its middle`);
     const text = texts.join('; ');
-    alike.set(text, [...(alike.get(text) ?? []), number]);
+    const held = alike.get(text);
+    if (held) held.push(number);
+    else alike.set(text, [number]);
   }
   const stakes = temporary.pieces.filter(({ role }) => role === 'stake');
   const [stake] = stakes;

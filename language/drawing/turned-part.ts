@@ -17,7 +17,7 @@ export function turnedPart({ groups, labels, bounds }: Part, length: number): Pa
 }
 
 /** A group in which no piece is found. */
-export function turnedGroup(group: Group, length: number): Group {
+function turnedGroup(group: Group, length: number): Group {
   const path = turnedPath(group.path, length);
   return { ...group, path, hash: hashText(`${group.style} ${group.depth}\n${path}`) };
 }

@@ -7,7 +7,7 @@ import {
   searchBetter,
 } from '../../language/takeoff/index.ts';
 import { formatLength, formatMoney, type Ticks, toMm } from '../../language/units/index.ts';
-import { betterTask } from '../work/index.ts';
+import { betterTask, verdictOf } from '../work/index.ts';
 import type { Request } from './arguments.ts';
 import { type OpenFile, openFiles } from './open-files.ts';
 import { printable } from './printable.ts';
@@ -74,17 +74,10 @@ function asText(run: string, found: Better, job: Job, done: boolean): string[] {
       ...choice.changes.map(({ text }) => `       ${text}`),
     ]),
     ...(choices.length > 0 ? [''] : []),
-    `  ${verdict(found)} ${tried} ways were laid out, ${kept} kept the limits${done ? '' : '; there are more, with --seconds'}.`,
+    `  ${verdictOf(found)} ${tried} ways were laid out, ${kept} kept the limits${done ? '' : '; there are more, with --seconds'}.`,
     ...(now.cost ? [] : ['  Not all of its stock has prices, so the length bought stands for the cost.']),
     '',
   ];
-}
-
-function verdict({ choices, beaten }: Better): string {
-  if (choices.length === 0) return 'Nothing better was found.';
-  return beaten
-    ? 'At least one of them is better in something and worse in nothing.'
-    : 'Each is better in something and worse in something else.';
 }
 
 function headings({ cost, seen }: ChoiceFigures): string[] {

@@ -165,7 +165,9 @@ function endOf({ miter, bevel }: Piece['cut']['ends'][number]): string {
 }
 
 function asTable(rows: readonly (readonly string[])[]): string {
-  const widths = HEADINGS.map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
+  const widths = HEADINGS.map((_, column) =>
+    rows.reduce((most, row) => Math.max(most, row[column]?.length ?? 0), 0),
+  );
   return rows
     .map(
       (row) =>

@@ -85,7 +85,8 @@ export class SlatCodeActions implements CodeActionProvider {
       const document = this.services.shared.workspace.LangiumDocuments.getDocument(URI.parse(change.uri));
       const edit = document && changeToEdit(document, change);
       if (!edit) return undefined;
-      changes[change.uri] = [...(changes[change.uri] ?? []), edit];
+      changes[change.uri] ??= [];
+      changes[change.uri]?.push(edit);
     }
     return {
       title: fix.title,

@@ -1,11 +1,11 @@
-import type { RunLayout } from '../../language/layout/index.ts';
+import { bridgeKey, type RunLayout } from '../../language/layout/index.ts';
 import { formatDegrees, formatLength, type Ticks } from '../../language/units/index.ts';
 
 /** What closes the offset of a run from the one before it, and what the saw is set to. */
-export function bridgeLines({ spec, joints: { bridge }, pieces, key }: RunLayout): string[] {
+export function bridgeLines({ spec, joints: { bridge }, pieces }: RunLayout): string[] {
   const kind = spec.placement?.kind === 'on' ? spec.placement.bridge?.kind : undefined;
   if (!kind || !bridge) return ['nothing closes the offset'];
-  const own = pieces.filter((piece) => piece.key.startsWith(`${key}/${kind}/`));
+  const own = pieces.filter(({ key }) => key.startsWith(`${bridgeKey(spec.name, kind)}/`));
   const closing = own.filter(({ role }) => role !== 'cleat');
   const [first] = closing;
   if (!first) return [`a ${kind} cannot close the offset as written`];

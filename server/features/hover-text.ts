@@ -206,7 +206,7 @@ export function leavesLines(run: RunLayout, leaves: readonly Leaf[], measure: Me
   ];
 }
 
-export function gateLines(run: RunLayout, leaf: Leaf, measure: Measure): string[] {
+function gateLines(run: RunLayout, leaf: Leaf, measure: Measure): string[] {
   const { opening, hingeGap, latchGap, hinges } = leaf.spec;
   const mine = run.pieces.filter((piece) => piece.gate === leaf.gate);
   const inLeaf = mine.filter(({ role }) => role !== 'post');

@@ -21,7 +21,7 @@ const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
 };
 
 /** Address of the page that explains a finding. */
-export function pageOf(code: string): string {
+function pageOf(code: string): string {
   return `${FINDING_SCHEME}:/${code}.md`;
 }
 

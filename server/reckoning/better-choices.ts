@@ -3,7 +3,7 @@ import { changeToEdit } from '../../language/grammar/index.ts';
 import type { Job } from '../../language/model/index.ts';
 import { type Better, type ChoiceFigures, searchBetter } from '../../language/takeoff/index.ts';
 import { formatLength, formatMoney, type Ticks } from '../../language/units/index.ts';
-import { betterTask } from '../work/better-task.ts';
+import { betterTask, verdictOf } from '../work/better-task.ts';
 import type { Answers } from './ask.ts';
 import type { Subject } from './begin-work.ts';
 import type { Sliced } from './sliced.ts';
@@ -48,13 +48,6 @@ export function seekBetter({ shared, document, work }: Subject, run: string): Sl
       }),
     }));
   }
-}
-
-function verdictOf({ choices, beaten }: Better): string {
-  if (choices.length === 0) return 'Nothing better was found.';
-  return beaten
-    ? 'At least one of them is better in something and worse in nothing.'
-    : 'Each is better in something and worse in something else.';
 }
 
 function wordsOf(now: ChoiceFigures, job: Job): string {

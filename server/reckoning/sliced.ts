@@ -50,13 +50,3 @@ export async function workInSlices<T>(
     await new Promise((resume) => setTimeout(resume, pause));
   }
 }
-
-/** What is worked out in one go. */
-export function atOnce<T>(work: () => T): Sliced<T> {
-  let result: { readonly value: T } | undefined;
-  const found = (): T => {
-    result ??= { value: work() };
-    return result.value;
-  };
-  return { found, done: () => result !== undefined, run: () => void found() };
-}

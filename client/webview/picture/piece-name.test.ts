@@ -19,6 +19,9 @@ it.each([
   ['bank/b1/kick', 'bank, bay 1, kick board'],
   ['bank/p1/filler-start', 'bank, post 1, start filler'],
   ['bank/filler/board-1', 'bank, filler, board 1'],
+  ['bank/b1/strip-top', 'bank, bay 1, top strip'],
+  ['bank/p2/brace-along', 'bank, post 2, brace along the run'],
+  ['bank/p2/stake-across', 'bank, post 2, stake across the run'],
   ['east%2Fwest/p1', 'east/west, post 1'],
   ['50%/p1', '50%, post 1'],
 ])('calls %s %s', (key, name) => {

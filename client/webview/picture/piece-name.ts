@@ -8,18 +8,16 @@ export function pieceName(key: string): string {
 
 /** What is called by its kind: which of them it is, and its number where there are several. */
 const PART =
-  /^(cleat|rail|stile|trim|stiffener|batten|collar|channel|filler|kick|brace|cable)(?:-([a-z]+(?:-[a-z]+)*))?(?:-0*(\d+))?$/;
+  /^(cleat|rail|stile|trim|stiffener|batten|collar|channel|filler|kick|brace|cable|spacer|board|strip)(?:-([a-z]+(?:-[a-z]+)*))?(?:-0*(\d+))?$/;
 
 function partName(part: string): string {
   const [, behind, letter, number] = /^(back-)?([bpc])0*(\d+)$/.exec(part) ?? [];
   if (letter !== undefined)
     return `${behind ? 'back ' : ''}${{ b: 'bay', p: 'post', c: 'slat' }[letter]} ${number}`;
   if (part === 'back-trim') return 'back trim';
-  const board = /^board-(\d+)$/.exec(part)?.[1];
-  if (board !== undefined) return `board ${board}`;
   if (part === 'back') return 'back half';
-  const [, end, count] = /^spacer-([a-z]+)-0*(\d+)$/.exec(part) ?? [];
-  if (end !== undefined) return `${end} spacer ${count}`;
+  const [, held, way] = /^(brace|stake)-(along|across)$/.exec(part) ?? [];
+  if (held !== undefined) return `${held} ${way} the run`;
   const [, what, which = '', nth] = PART.exec(part) ?? [];
   if (what !== undefined)
     return [which.replaceAll('-', ' '), what === 'kick' ? 'kick board' : what, nth].filter(Boolean).join(' ');
