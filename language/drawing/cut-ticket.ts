@@ -1,4 +1,4 @@
-import { formatLength, type Measure, type Ticks, toMm } from '../units/index.ts';
+import { formatLength, type Measure, roundToStep, type Ticks, toMm } from '../units/index.ts';
 import { PAPER } from './paper-theme.ts';
 import { sawSheet, tenth, SHEET_WIDTH as WIDTH } from './saw-sheet.ts';
 import { offcutText, textWithin } from './ticket-text.ts';
@@ -117,7 +117,7 @@ function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): 
     );
     x += wide + toMm(kerf) * scale;
   }
-  if (offcut > 0) {
+  if (roundToStep(Math.floor(offcut), measure.step) > 0) {
     const text = `${keep ? 'keep' : 'left'} ${shown(offcut)}`;
     out.push(offcutText(text, X0 + toMm(length) * scale, toMm(offcut) * scale, y + bar / 2));
   }
