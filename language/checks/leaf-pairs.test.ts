@@ -30,8 +30,8 @@ it('holds gaps of leaves against each other by the pattern of the gate', async (
 
 it('tells an open pattern of a pair at what the gate is filled with', async () => {
   const { findings } = await pair('leaves two; fill stiff', 'pattern-open');
-  expect(findings.map(({ at, args }) => [at.path, args.pattern])).toEqual([
-    ['Gate:cart/FillStatement', 'stiff'],
+  expect(findings.map(({ at, args }) => [at.path, args.pattern, args.gate])).toEqual([
+    ['Gate:cart/FillStatement', 'stiff', 'cart (left leaf)'],
   ]);
 });
 

@@ -13,6 +13,7 @@ it('tells what is left over, after how many slats, and how many ways out there a
   expect(findings.map(({ args, at }) => ({ ...args, path: at.path }))).toEqual([
     {
       pattern: 'rows',
+      gate: '',
       leftover: '1"',
       space: '48-1/2"',
       count: 12,

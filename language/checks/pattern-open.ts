@@ -13,7 +13,7 @@ export const patternOpen: RunCheck = {
     stage: 'layout',
     basis: commonPractice('ways to make a pattern land, tried in the order builders try them'),
     message: (a) =>
-      `The pattern ${a.pattern} does not close: ${a.leftover} of ${a.space} is left over after ${a.count} slats. ${a.ways}`,
+      `The pattern ${a.pattern} does not close${a.gate === '' ? '' : ` in gate ${a.gate}`}: ${a.leftover} of ${a.space} is left over after ${a.count} slats. ${a.ways}`,
   },
   check: (run, job) =>
     run.fits
@@ -26,6 +26,7 @@ export const patternOpen: RunCheck = {
           at: infill.fill,
           args: {
             pattern: infill.pattern.name,
+            gate: fit.gate ?? '',
             leftover: formatLength(fit.leftover, job.measure.value),
             space: formatLength(fit.space, job.measure.value),
             count: fit.nominalCount,
