@@ -72,6 +72,7 @@ import { inSightTriangle } from './sight-triangle.ts';
 import { slatBends, slatSags } from './slat-strength.ts';
 import { spanTooLong } from './span-too-long.ts';
 import { sparesFew } from './spares-few.ts';
+import { gateNarrowerThanStairs, gateOverStairs, stairHeadBlocked } from './stair-head.ts';
 import { checkDecisions, decisionKinds } from './stated-decisions.ts';
 import { fixesOf } from './stated-fixes.ts';
 import { statedProblems } from './stated-problems.ts';
@@ -101,6 +102,9 @@ const RUN_CHECKS: readonly RunCheck[] = [
   permitNeeded,
   gateInSlope,
   gateNarrow,
+  gateOverStairs,
+  gateNarrowerThanStairs,
+  stairHeadBlocked,
   baysUnequal,
   linesLeftOver,
   boardTooLong,

@@ -6,6 +6,7 @@ import { BEHIND_ALL, lineGroup } from './line-group.ts';
 import { around, type Part } from './part.ts';
 import { hundredth, linePath, rectPath } from './path-text.ts';
 import { planAxes } from './plan-axes.ts';
+import { stairsElevation } from './stair-marks.ts';
 import { pastEnds } from './wall-marks.ts';
 
 /** How far back joists are shown on the plan. */
@@ -46,6 +47,7 @@ export function deckElevation(run: RunLayout, deck: DeckSpec, letter: number, be
             pastEnds(run, PAST_GROUND * letter),
           ),
         ];
+  const stairs = stairsElevation(run, deck, behind);
   return {
     groups: [
       lineGroup(
@@ -55,6 +57,7 @@ export function deckElevation(run: RunLayout, deck: DeckSpec, letter: number, be
         BEHIND_ALL - 2,
       ),
       lineGroup(`${run.key}/deck-joists`, 'hatch', members, BEHIND_ALL - 2),
+      ...stairs.groups,
       ...earth.flatMap(({ groups }) => groups),
     ],
     labels: [
@@ -72,7 +75,7 @@ export function deckElevation(run: RunLayout, deck: DeckSpec, letter: number, be
         roomFor: 'length',
       },
     ],
-    bounds: around([x0, top, x1, foot], ...earth.map(({ bounds }) => bounds)),
+    bounds: around([x0, top, x1, Math.max(foot, stairs.foot)], ...earth.map(({ bounds }) => bounds)),
   };
 }
 

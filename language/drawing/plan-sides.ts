@@ -3,13 +3,15 @@ import { faceToward } from '../model/index.ts';
 import type { Ticks } from '../units/index.ts';
 import { DECK_SHOWN } from './deck-marks.ts';
 import type { At, PlanAxes } from './plan-axes.ts';
+import { stairsReach } from './stair-marks.ts';
 
 /** A side of a run on the plan: 1 is its back, -1 its front. */
 type Side = 1 | -1;
 
 /**
  * The side that a run's dimensions stand on: outside the sharper turn, where nothing else of the runs is. A run that
- * none is joined to has them at its front, or at its back where gates open to the front alone.
+ * none is joined to has them at its front, or at its back where gates open to the front alone
+ * or stairs go down there.
  */
 export function outward(run: RunLayout): Side {
   const { start, end, bridge, bridged } = run.joints;
@@ -17,6 +19,8 @@ export function outward(run: RunLayout): Side {
   const turn = Math.abs(before) > Math.abs(after) ? before : after;
   if (turn !== 0) return turn < 0 ? 1 : -1;
   if (start || end || bridge || bridged || run.spec.placement?.kind === 'on') return -1;
+  // Past the foot of stairs, so that numbers of posts are beside these.
+  if (run.spec.deck?.stairs) return 1;
   const swings = run.leaves.flatMap((leaf) => opensToward(run, leaf) ?? []);
   return swings.length > 0 && swings.every((side) => side === -1) ? 1 : -1;
 }
@@ -41,7 +45,9 @@ export function reachOf(run: RunLayout, out: Side): Ticks {
   const lies = face === 'both' || face === (out === 1 ? 'back' : 'front');
   const screen = through + (lies ? Math.max(0, ...slats) : 0);
   const { deck } = run.spec;
-  if (!deck || out === 1) return screen;
+  // Steps and the words at their foot are kept clear of, too.
+  if (out === 1) return Math.max(screen, stairsReach(run.spec));
+  if (!deck) return screen;
   // Joists are shown from the rim on, which is before the posts or, inside the frame, behind them.
   const inner = post.through.value / 2;
   return Math.max(

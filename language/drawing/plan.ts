@@ -12,6 +12,7 @@ import { boundsAround, planRun } from './plan-run.ts';
 import { postLineMarks } from './post-line-marks.ts';
 import { propertyMarks } from './property-marks.ts';
 import { remembered } from './remember.ts';
+import { stairsPlan } from './stair-marks.ts';
 import { titleBlock } from './title-block.ts';
 import type { View } from './view.ts';
 
@@ -80,17 +81,28 @@ function runPart({ run, frame }: Standing, measure: Measure, letter: number, asi
   if (known?.key === key) return known.part;
   const own = planRun(run, frame, measure, letter, aside);
   const deck = run.spec.deck && deckPlan(run, run.spec.deck, frame);
+  const stairs = stairsPlan(run, frame, letter);
   const property = propertyMarks(run, frame, letter);
   const line = postLineMarks(run, frame, measure, letter);
   const part = {
-    groups: [...(property?.groups ?? []), ...(deck?.groups ?? []), ...own.groups, ...(line?.groups ?? [])],
+    groups: [
+      ...(property?.groups ?? []),
+      ...(deck?.groups ?? []),
+      ...(stairs?.groups ?? []),
+      ...own.groups,
+      ...(line?.groups ?? []),
+    ],
     labels: [
       ...own.labels,
+      ...(stairs?.labels ?? []),
       ...(property?.labels ?? []),
       ...(line?.labels ?? []),
       ...cornerAngle(run, frame, letter),
     ],
-    bounds: around(own.bounds, ...[deck, property, line].flatMap((one) => (one?.bounds ? [one.bounds] : []))),
+    bounds: around(
+      own.bounds,
+      ...[deck, stairs, property, line].flatMap((one) => (one?.bounds ? [one.bounds] : [])),
+    ),
   };
   drawn.set(run, { key, part });
   return part;

@@ -87,6 +87,20 @@ export interface HoleSpec {
 /** How posts are held at the edge of a deck. */
 export type DeckHold = 'outside-rim' | 'inside-frame' | 'footing';
 
+/** Where stairs go down from the edge of a deck, away from it. */
+export interface StairHead {
+  /** Stations of the run on the deck between which the stairs are. */
+  readonly from: Ticks;
+  readonly to: Ticks;
+  /** From the deck's surface to the ground. */
+  readonly down: Ticks;
+  /** How many steps down it takes to the ground, the one off the deck and the one onto the ground among them. */
+  readonly risers: number;
+  /** From nosing to nosing, level. */
+  readonly going: Ticks;
+  readonly origin: Origin;
+}
+
 /** A deck edge that a run stands on. Stations are those of the run; joists and blocking by their middles. */
 export interface DeckSpec {
   readonly name: string;
@@ -106,4 +120,5 @@ export interface DeckSpec {
   readonly blockingAt?: Origin;
   /** From the datum, where it is stated. */
   readonly ground?: Sourced<Ticks>;
+  readonly stairs?: readonly StairHead[];
 }

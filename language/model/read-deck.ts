@@ -4,6 +4,7 @@ import { isMetric } from './defaults.ts';
 import type { DeckHold, DeckSpec, RunSpec, Sourced } from './job.ts';
 import { type Picked, pickStatements, tellMissing } from './pick-statements.ts';
 import { readLength } from './read-length.ts';
+import { readStairs } from './read-stairs.ts';
 import { assumed, follow, originOf, type Reader, tell } from './reader.ts';
 
 /** Joists beyond this are not a deck but a slip of the pen. */
@@ -55,6 +56,7 @@ export function readDeck(reader: Reader, statement: ast.OnDeck, length: Ticks): 
     blocking: readStations(reader, blocked?.stations, 'blocking'),
     ...(blocked ? { blockingAt: originOf(reader, blocked) } : {}),
     ...(ground ? { ground } : {}),
+    ...readStairs(reader, node, ground && surface.value - ground.value),
   };
 }
 

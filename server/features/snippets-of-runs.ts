@@ -21,6 +21,13 @@ export const RUNS_SNIPPETS: StatementSnippets = {
   ],
   RimStatement: [one('rim', 'rim [1-1/2"~45 mm], double', 'around the joists; one layer, or two')],
   BlockingStatement: [one('blocking', "blocking at [4'~1.2 m]", 'between joists, for posts to be tied to')],
+  StairsStatement: [
+    one(
+      'stairs',
+      'stairs from [6\'~1800 mm] to [9\'~2700 mm], down [30"~760 mm], going [10"~260 mm]',
+      'go down from the edge between two stations, how far down, and how deep a tread is; a gate there opens onto the deck',
+    ),
+  ],
   GroundBelow: [one('ground', "ground down [2'~600 mm]", 'below the deck, from the datum')],
   MeasuredBay: [
     one(
