@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { aboveGround, bottomEdge } from '../../language/layout/index.ts';
 import { mm } from '../../language/units/index.ts';
 import type { OpenJob } from '../jobs/index.ts';
-import { gapsOf, type InUnit, inUnit, openByHand, spansOf } from './index.ts';
+import { closedOf, gapsOf, type InUnit, inUnit, openByHand, spansOf } from './index.ts';
 
 // All in millimeters. It rests on sums along a tape, the theorems of Pythagoras and of cosines: the roots of 1 +
 // 1/100 and 1 + 1/25 are 1.0049876 and 1.0198039, that of 455 is 21.330729.
@@ -118,6 +118,13 @@ describe('the racked run', () => {
     expect(spansOf(open).ramp).toEqual(near(47.9961));
   });
 
+  // Open are 10 x 70 of 1600 between the rails: 0.4375 x 1219.1022 = 533.3572 of 1400 + 90.4489 with the kick board;
+  // in bay 3 0.4375 x 1216.4353 = 532.1904 of 1400 + 89.7427. 1598.9048 / 4470.6405 = 0.357646, and 4800 of 5160 are
+  // bays: 0.332694.
+  it('closes two thirds of the face', () => {
+    expect(closedOf(open).ramp).toEqual(near(66.7306));
+  });
+
   it('is of 4 posts and, in each of 3 bays, 2 rails, 10 slats and a kick board', () => {
     expect(ramp.counts).toEqual({ post: 4, rail: 6, slat: 30, kick: 3 });
   });
@@ -150,6 +157,11 @@ describe('the run up to the wall', () => {
     expect(spansOf(open).court).toEqual(near(51.5653));
     const square = open.findings.filter(({ code }) => code === 'corner-not-square');
     expect(square.map(({ message }) => message.includes('to 27.3°'))).toEqual([true]);
+  });
+
+  // 330 of 1410 are gaps, over 2698.7598 of 3000: 0.210541.
+  it('closes four fifths of the face', () => {
+    expect(closedOf(open).court).toEqual(near(78.9459));
   });
 
   // Twelve slats and eleven gaps are 1080 + 330 = 1410: from 60 to 1470 over -690. Cleats are as long, posts from

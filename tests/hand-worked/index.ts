@@ -5,4 +5,4 @@
 
 export { gapsOf, type InUnit, inUnit } from './in-unit.ts';
 export { openByHand } from './open-by-hand.ts';
-export { spansOf } from './spans-of.ts';
+export { closedOf, spansOf } from './spans-of.ts';

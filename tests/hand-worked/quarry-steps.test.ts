@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { aboveGround, bottomEdge, toPlan } from '../../language/layout/index.ts';
 import { inches } from '../../language/units/index.ts';
 import type { OpenJob } from '../jobs/index.ts';
-import { gapsOf, type InUnit, inUnit, openByHand, spansOf } from './index.ts';
+import { closedOf, gapsOf, type InUnit, inUnit, openByHand, spansOf } from './index.ts';
 
 // All in inches. It rests on sums along a tape and on plane trigonometry: cos 60 = 1/2, sin 60 = 0.866025, tan 30 =
 // 0.577350.
@@ -174,6 +174,13 @@ it('holds slats where they touch posts', () => {
     '57-1/8"',
   ]);
   expect(told('corner-not-square').map(({ message }) => message.includes('to 30°'))).toEqual([true]);
+});
+
+// Of bays 1 and 2 11 gaps of 1/2 in 47-1/2 are open; of bay 3 12 of them in 42 + 8.8565, where its bottom is in the
+// middle. 17 / 145.8565 = 0.116553, and 168 of 182 are bays: 0.107587. After the corner 14 gaps in 59-1/2, 0.117647,
+// over 108.2189 of 120: 0.106097.
+it('closes the face but for the gaps', () => {
+  expect(closedOf(open)).toEqual({ bank: near(89.2413), yard: near(89.3903) });
 });
 
 // Mitered at half of the turn. Outside, 3/4 off the post, both go 3/4 tan 30 = 0.4330 past its edge: the first run's

@@ -1,4 +1,4 @@
-import type { RunLayout } from '../../layout/index.ts';
+import { type RunLayout, reachAt } from '../../layout/index.ts';
 import type { Job, Origin } from '../../model/index.ts';
 import {
   CASE_A_RISE,
@@ -22,7 +22,6 @@ import {
   solidCoefficient,
   velocityPressure,
 } from '../formulas/index.ts';
-import { seeThrough } from '../see-through.ts';
 import type { Working, WorkingInput, WorkingStep } from '../working.ts';
 import { amount, inchesOf, input, step } from './amounts.ts';
 import { type WindFace, windFaces } from './wind-face.ts';
@@ -41,7 +40,10 @@ export interface WindLoad {
   readonly working: Working;
 }
 
-/** Share of a run's face that is closed, 0 to 1: posts, slats and what holds them over all of it; gates left out. */
+/**
+ * Share of a run's face that is closed, 0 to 1: all but what one can see through between slats, over posts and all that
+ * fills its bays, rails and kick boards too; gates left out. What cleats and stiffeners close of the gaps is not counted.
+ */
 export function solidityOf(run: RunLayout): number {
   const known = solidities.get(run);
   if (known !== undefined) return known;
@@ -54,14 +56,20 @@ export function solidityOf(run: RunLayout): number {
 const solidities = new WeakMap<RunLayout, number>();
 
 function workOutSolidity(run: RunLayout): number {
-  const openings = run.openings.filter(({ gate }) => gate === undefined);
-  const slats = run.pieces.filter(
-    ({ role, gate }) => (role === 'slat' || role === 'kick') && gate === undefined,
+  const open = run.openings.reduce(
+    (sum, { gate, x0, x1, z0, z1 }) => (gate === undefined ? sum + (x1 - x0) * (z1 - z0) : sum),
+    0,
   );
+  const bays = run.bays.filter(({ gate }) => gate === undefined);
+  const filled = bays.reduce((sum, bay) => {
+    const [low, high] = reachAt(run, bay.number, (bay.from + bay.to) / 2) ?? [0, 0];
+    return sum + bay.clear * (high - low);
+  }, 0);
+  const clear = bays.reduce((sum, bay) => sum + bay.clear, 0);
   const gates = run.leaves.reduce((sum, leaf) => sum + leaf.spec.opening.value, 0);
   const face = run.spec.length.value - gates;
-  const clear = run.bays.reduce((sum, bay) => (bay.gate === undefined ? sum + bay.clear : sum), 0);
-  return face > 0 ? 1 - (seeThrough(openings, slats) * Math.min(clear, face)) / face : 1;
+  if (face <= 0 || filled <= 0) return 1;
+  return 1 - (Math.min(1, open / filled) * Math.min(clear, face)) / face;
 }
 
 /**
