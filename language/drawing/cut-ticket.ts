@@ -1,6 +1,7 @@
 import { formatLength, type Measure, roundToStep, type Ticks, toMm } from '../units/index.ts';
 import { PAPER } from './paper-theme.ts';
 import { sawSheet, tenth, SHEET_WIDTH as WIDTH } from './saw-sheet.ts';
+import { pieceOnBoard, type TicketEnd, type TicketPlace } from './ticket-piece.ts';
 import { offcutText, textWithin } from './ticket-text.ts';
 import { wrapText } from './wrap-text.ts';
 import { escapeXml } from './write-svg.ts';
@@ -23,11 +24,24 @@ export interface TicketBoard {
 /** A piece as wide as the board, or a part ripped into strips. */
 export interface TicketPart {
   readonly length: Ticks;
+  /** Its tip, from the start of the board. */
+  readonly at: Ticks;
   readonly ripped: boolean;
   readonly strips: readonly {
     readonly width: Ticks;
-    readonly pieces: readonly { readonly label: string; readonly length: Ticks; readonly mitered: boolean }[];
+    readonly pieces: readonly TicketPiece[];
   }[];
+}
+
+export interface TicketPiece {
+  readonly label: string;
+  /** From tip to tip. */
+  readonly length: Ticks;
+  /** Its tip, from the start of the part. */
+  readonly at: Ticks;
+  readonly mitered: boolean;
+  /** As it lies, the first toward the start of the board; where they are drawn otherwise than square. */
+  readonly ends?: readonly [TicketEnd, TicketEnd];
 }
 
 /** A sheet for the saw: what is drawn on it. */
@@ -93,7 +107,7 @@ function ripsOf({ parts }: TicketBoard, measure: Measure): readonly string[] {
 const X0 = 56;
 
 function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): string {
-  const { times, stock, length, parts, offcut, keep, kerf } = board;
+  const { times, stock, length, parts, offcut, keep } = board;
   const shown = (ticks: Ticks) => formatLength(Math.floor(ticks), measure);
   const bar = barOf(board);
   const out: string[] = [
@@ -109,14 +123,14 @@ function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): 
     ),
     `<rect x="${X0}" y="${tenth(y)}" width="${tenth(toMm(length) * scale)}" height="${bar}" fill="${PAPER.sheet}" stroke="${PAPER.ink.light}" stroke-width="0.25"/>`,
   ];
-  let x = X0;
+  const hidden: string[] = [];
   for (const part of parts) {
-    const wide = toMm(part.length) * scale;
-    out.push(
-      part.ripped ? rippedPart(board, part, x, y, scale, measure) : wholePart(part, x, y, bar, wide, shown),
-    );
-    x += wide + toMm(kerf) * scale;
+    const place = { x: X0 + toMm(part.at) * scale, y, high: bar, scale };
+    const drawn = part.ripped ? rippedPart(board, part, place, measure) : wholePart(part, place, shown);
+    out.push(drawn.outline);
+    if (drawn.hidden) hidden.push(drawn.hidden);
   }
+  out.push(...hidden);
   if (roundToStep(Math.floor(offcut), measure.step) > 0) {
     const text = `${keep ? 'keep' : 'left'} ${shown(offcut)}`;
     out.push(offcutText(text, X0 + toMm(length) * scale, toMm(offcut) * scale, y + bar / 2));
@@ -128,44 +142,51 @@ function rowOf(board: TicketBoard, y: number, scale: number, measure: Measure): 
   return out.join('\n');
 }
 
+/** What is drawn of a part, and what of it is drawn over others. */
+interface Drawn {
+  readonly outline: string;
+  readonly hidden: string;
+}
+
 function wholePart(
   { length, strips }: TicketPart,
-  x: number,
-  y: number,
-  bar: number,
-  wide: number,
+  place: TicketPlace,
   shown: (ticks: Ticks) => string,
-): string {
+): Drawn {
+  const { x, y, high, scale } = place;
+  const wide = toMm(length) * scale;
   const piece = strips[0]?.pieces[0];
-  return [
-    `<rect x="${tenth(x)}" y="${tenth(y)}" width="${tenth(wide)}" height="${bar}" fill="${PAPER.fill.wood}" stroke="${PAPER.ink.object}" stroke-width="0.3"/>`,
-    textWithin(piece?.label ?? '', x, wide, y + bar / 2 + 1.3, 3.4),
-    textWithin(`${shown(length)}${piece?.mitered ? ' miter' : ''}`, x - 0.5, wide + 1, y + bar + 3.4, 3),
-  ].join('\n');
+  const { outline, hidden } = pieceOnBoard(length, piece?.ends, place);
+  const texts = [
+    outline,
+    textWithin(piece?.label ?? '', x, wide, y + high / 2 + 1.3, 3.4),
+    textWithin(`${shown(length)}${piece?.mitered ? ' miter' : ''}`, x - 0.5, wide + 1, y + high + 3.4, 3),
+  ];
+  return { outline: texts.join('\n'), hidden };
 }
 
 /** Strips side by side, as high as they are wide; what is left of the board's width stays open. */
 function rippedPart(
   board: TicketBoard,
   { length, strips }: TicketPart,
-  x: number,
-  y: number,
-  scale: number,
+  { x, y, scale }: TicketPlace,
   measure: Measure,
-): string {
+): Drawn {
   const shown = (ticks: Ticks) => formatLength(Math.floor(ticks), measure);
   const across = barOf(board) / Math.max(1, toMm(board.width));
   const wide = toMm(length) * scale;
   const out = [textWithin(shown(length), x - 0.5, wide + 1, y + barOf(board) + 3.4, 3)];
+  const hidden: string[] = [];
   let top = y;
   for (const { width, pieces } of strips) {
     const high = toMm(width) * across;
-    let left = x;
     for (const piece of pieces) {
-      const long = toMm(piece.length) * scale;
+      const [left, long] = [x + toMm(piece.at) * scale, toMm(piece.length) * scale];
+      const drawn = pieceOnBoard(piece.length, piece.ends, { x: left, y: top, high, scale });
+      if (drawn.hidden) hidden.push(drawn.hidden);
       const short = piece.length === length ? '' : `, ${shown(piece.length)}`;
       out.push(
-        `<rect x="${tenth(left)}" y="${tenth(top)}" width="${tenth(long)}" height="${tenth(high)}" fill="${PAPER.fill.wood}" stroke="${PAPER.ink.object}" stroke-width="0.3"/>`,
+        drawn.outline,
         textWithin(
           `${piece.label}${short}${piece.mitered ? ' miter' : ''}`,
           left,
@@ -174,9 +195,8 @@ function rippedPart(
           Math.min(3, high * 0.7),
         ),
       );
-      left += long + toMm(board.kerf) * scale;
     }
     top += high + toMm(board.kerf) * across;
   }
-  return out.join('\n');
+  return { outline: out.join('\n'), hidden: hidden.join('\n') };
 }

@@ -1,9 +1,9 @@
 import { type CutAim, isMetric, type Job, type Stock } from '../model/index.ts';
 import { inches, type Money, mm, type Ticks } from '../units/index.ts';
-import { moreWithin } from './angled-kerf.ts';
-import { type CutInstance, type CutSearch, type NoPlan, searchCuts } from './cutting/index.ts';
+import { type CutEnd, type CutInstance, type CutSearch, type NoPlan, searchCuts } from './cutting/index.ts';
 import { boughtFor, type StockDemand, sawnWidth, widthOf } from './demand.ts';
-import { type PlannedBoard, plannedBoard, type SawnPiece } from './planned-board.ts';
+import { middleOf, type PlannedBoard, plannedBoard, type TakenPiece } from './planned-board.ts';
+import { sawnEnds, thicknessOf, turnsOver } from './sawn-ends.ts';
 import { type YardBoard, yardOf } from './yard.ts';
 
 /**
@@ -132,22 +132,25 @@ function worthOf(bought: Stock, length: Ticks, byPrice: boolean): number {
   return byPrice ? (bought.prices?.get(length)?.value.minor ?? 0) : Math.round(length / 800);
 }
 
-/** Pieces by what the planner calls them: those that take one length and width of a board are alike. */
-function piecesByLabel(about: About, yard: Sources['yard']) {
-  const { demands, bought, trim } = about;
-  const longest = Math.max(
-    ...bought.lengths.map(({ value }) => value - trim),
-    ...yard.map((board) => board.length - board.trim),
-  );
-  const byLabel = new Map<string, { length: Ticks; width: Ticks; pieces: SawnPiece[] }>();
+interface Labelled {
+  readonly length: Ticks;
+  readonly width: Ticks;
+  readonly ends?: readonly [CutEnd, CutEnd];
+  readonly pieces: TakenPiece[];
+}
+
+/** Pieces by what the planner calls them: those of one length and width and with the same ends are alike. */
+function piecesByLabel({ demands, bought, kerf }: About): ReadonlyMap<string, Labelled> {
+  const thickness = thicknessOf(bought);
+  const byLabel = new Map<string, Labelled>();
   for (const { stock, wanted } of demands)
     for (const { length, pieces } of wanted)
       for (const piece of pieces) {
         const width = sawnWidth(piece, stock, bought);
-        const more = moreWithin(piece.cut, length, longest, about);
-        const label = `${length + more} ${width}`;
-        const held = byLabel.get(label) ?? { length: length + more, width, pieces: [] };
-        held.pieces.push({ piece, length, more });
+        const ends = sawnEnds(piece, { width, thickness, kerf });
+        const label = `${length} ${width}${ends ? ` ${JSON.stringify(ends)}` : ''}`;
+        const held = byLabel.get(label) ?? { length, width, ...(ends ? { ends } : {}), pieces: [] };
+        held.pieces.push({ piece, length, ...(ends ? { ends } : {}) });
         byLabel.set(label, held);
       }
   return byLabel;
@@ -160,10 +163,11 @@ function instanceOf(about: About, { bought, yard, byPrice }: Sources): CutInstan
     kerf,
     trim,
     keep,
-    pieces: [...piecesByLabel(about, yard)].map(([label, { length, width, pieces }]) => ({
+    turnsOver: turnsOver(bought),
+    mark: about.step,
+    pieces: [...piecesByLabel(about)].map(([label, { pieces, ...one }]) => ({
       label,
-      length,
-      width,
+      ...one,
       count: pieces.length,
     })),
     stock: [
@@ -186,7 +190,7 @@ function instanceOf(about: About, { bought, yard, byPrice }: Sources): CutInstan
 function planOf(search: CutSearch, about: About, { bought, yard, priced, byPrice }: Sources): BoardPlan {
   const plan = search.plan();
   if ('kind' in plan) return { ...about, ...NOTHING, none: plan };
-  const left = piecesByLabel(about, yard);
+  const left = piecesByLabel(about);
   const taken = new Map<string, number>();
   const take = (label: string) => {
     const at = taken.get(label) ?? 0;
@@ -194,12 +198,18 @@ function planOf(search: CutSearch, about: About, { bought, yard, priced, byPrice
     return left.get(label)?.pieces[at];
   };
   const sold = bought.lengths.length;
+  const { kerf } = about;
   const boards = plan.boards.map((board) => {
     const own = yard[board.stock - sold];
     if (!own)
-      return plannedBoard(board, { stock: bought.name, width: widthOf(bought), length: board.length }, take);
+      return plannedBoard(
+        board,
+        { stock: bought.name, width: widthOf(bought), length: board.length },
+        kerf,
+        take,
+      );
     const { stock, width, length, of } = own;
-    return plannedBoard(board, { stock, width, length, onHand: of }, take);
+    return plannedBoard(board, { stock, width, length, onHand: of }, kerf, take);
   });
   const buy = new Map<Ticks, number>();
   for (const { length, onHand } of boards) if (!onHand) buy.set(length, (buy.get(length) ?? 0) + 1);
@@ -226,7 +236,8 @@ function wasteOf(boards: readonly PlannedBoard[], leastOffcut: Ticks): number {
     used += kept(offcut) * width;
     for (const { strips } of parts)
       for (const strip of strips)
-        used += (strip.pieces.reduce((sum, one) => sum + one.length, 0) + kept(strip.offcut)) * strip.width;
+        used +=
+          (strip.pieces.reduce((sum, one) => sum + middleOf(one), 0) + kept(strip.offcut)) * strip.width;
   }
   return all > 0 ? Math.max(0, (all - used) / all) : 0;
 }

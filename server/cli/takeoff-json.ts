@@ -56,14 +56,16 @@ function boardAsJson({ stock, length, width, onHand, offcut, parts }: PlannedBoa
     keep: offcut >= keptFrom,
     parts: parts.map((part) => ({
       length: mm(part.length),
+      at: mm(part.at),
       ripped: part.ripped,
       strips: part.strips.map((strip) => ({
         width: mm(strip.width),
         offcut: mm(strip.offcut),
-        pieces: strip.pieces.map(({ piece, length: sawn }) => ({
+        pieces: strip.pieces.map(({ piece, length: sawn, at }) => ({
           key: piece.key,
           label: piece.label,
           length: mm(sawn),
+          at: mm(at),
         })),
       })),
     })),

@@ -18,6 +18,10 @@ import { pieceNotes } from './piece-notes.ts';
 const CAUTION =
   'Check each board before you cut it. Eye, ear and dust protection on; treated wood dust and offcuts are not burned.';
 
+/** How pieces with angled ends are drawn and cut. */
+const NESTED =
+  'cut from the left, angled ends as they are drawn (dashed: of the lower face); parallel ends share one cut; pieces may lie end for end or turned over';
+
 /** Sheets: boards to cut of each stock, and labels for the pieces, as SVG. */
 export function ticketsOf(takeoff: Takeoff, job: Job): readonly SheetFile[] {
   const measure = job.measure.value;
@@ -27,6 +31,7 @@ export function ticketsOf(takeoff: Takeoff, job: Job): readonly SheetFile[] {
   const name = job.name === undefined ? '' : `${job.name}: `;
   for (const plan of takeoff.plans) {
     if (plan.boards.length === 0) continue;
+    const isNested = plan.boards.some((board) => piecesOf(board).some(({ ends }) => ends !== undefined));
     const isRipped = plan.boards.some(({ parts }) => parts.some(({ ripped }) => ripped));
     put(
       `cut-${plan.bought.name}`,
@@ -37,9 +42,10 @@ export function ticketsOf(takeoff: Takeoff, job: Job): readonly SheetFile[] {
             [
               `kerf ${formatLength(plan.kerf, measure)}`,
               ...(plan.trim > 0 ? [`trim ${formatLength(plan.trim, measure)} off each board first`] : []),
-              'lengths are long points, longest first',
+              isNested ? 'lengths are from tip to tip' : 'lengths are long points, longest first',
               ...(isRipped ? ['crosscut each board into its parts, rip parts, then crosscut strips'] : []),
             ].join('; '),
+            ...(isNested ? [NESTED] : []),
             ...(plan.aim === 'settings' ? [settingsNote(plan)] : []),
             ...pieceNotes(sawnFrom(plan), measure),
             CAUTION,
@@ -79,7 +85,7 @@ function groupsOf({ boards, kerf, bought, keptFrom }: BoardPlan): readonly Ticke
   for (const board of boards) {
     const cuts = board.parts.map(({ length, strips }) => [
       length,
-      strips.map(({ width, pieces }) => [width, pieces.map((piece) => piece.length)]),
+      strips.map(({ width, pieces }) => [width, pieces.map((piece) => [piece.length, piece.ends])]),
     ]);
     const key = JSON.stringify([board.stock, board.length, board.onHand?.length, cuts]);
     const held = alike.get(key);
@@ -109,12 +115,15 @@ function ticketOf(
     kerf,
     parts: first.parts.map((part, p) => ({
       length: part.length,
+      at: part.at,
       ripped: part.ripped,
       strips: part.strips.map((strip, s) => ({
         width: strip.width,
-        pieces: strip.pieces.map(({ length, piece }, at) => ({
+        pieces: strip.pieces.map(({ length, piece, ends, at: from }, at) => ({
           label: labelOf(same.map(({ parts }) => parts[p]?.strips[s]?.pieces[at])),
           length,
+          at: from,
+          ...(ends ? { ends } : {}),
           mitered: piece.cut.ends.some(({ miter, bevel }) => miter !== 0 || bevel !== 0),
         })),
       })),

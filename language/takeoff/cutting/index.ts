@@ -25,15 +25,26 @@
  * are combined a few at a time, and all ways are tried with as few settings as are not shown to be too few; of boards
  * that are ripped only the former, by different pieces instead of stops, so that fewest is proven there only where each
  * stop and each width of the fence is set once.
+ *
+ * Angled ends (`nest/`). Pieces lie so that ends cut alike meet, each turned by half a turn as its board allows. The planner
+ * itself knows no angles: it is given what each piece takes from tip to tip, which always fits, and the least it can need
+ * in any row, whose bound is one for every way to lay the pieces; and what lies between. Plans are then laid out, and those
+ * whose pieces do not fit as found are dropped. So the cheapest plan need not be found, but what is proven holds; where no
+ * plan meets the bound, that is said.
  */
-export { type CutSearch, planCuts, searchCuts } from './plan-cuts.ts';
+export { turnedEnds } from './nest/ends.ts';
+export type { CutSearch } from './plan-cuts.ts';
 export type {
   CutBoard,
   CutDemand,
+  CutEnd,
   CutInstance,
   CutPart,
+  CutPlace,
   CutPlan,
   CutStock,
   CutStrip,
+  CutTurn,
   NoPlan,
 } from './problem.ts';
+export { planCuts, searchCuts } from './search-cuts.ts';

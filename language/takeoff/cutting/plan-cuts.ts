@@ -36,16 +36,8 @@ export interface CutSearch {
   run(enough: () => boolean): void;
 }
 
-/**
- * Begins a search for the cheapest way to cut an instance: least cost, then fewest boards, then the longest single
- * offcut; or where it is asked for, then fewest settings of the saw. Where pieces are narrower than boards, of all plans
- * that crosscut a board into parts, rip each part into strips over its length, and crosscut these into pieces. The first
- * plan is there at once; `run` improves it and raises the bound until they meet. The same instance gives the same plans
- * in the same order, whenever it is interrupted.
- *
- * @throws RangeError for lengths, counts or prices that are negative, or not whole where they must be
- */
-export function searchCuts(instance: CutInstance): CutSearch {
+/** As `searchCuts`, all ends taken to be square. */
+export function searchSquare(instance: CutInstance): CutSearch {
   const problem = prepare(instance);
   if ('kind' in problem)
     return { plan: () => problem, proven: () => false, done: () => true, run: () => undefined };
@@ -82,16 +74,6 @@ export function searchCuts(instance: CutInstance): CutSearch {
 
 /** A proof of least cost is sought so many steps before settings are lowered besides. */
 const PATIENCE = 300;
-
-/**
- * The cheapest way to cut an instance, as far as it is found before `enough`; without it, to the end, however long
- * that takes. See `searchCuts`.
- */
-export function planCuts(instance: CutInstance, enough: () => boolean = () => false): CutPlan | NoPlan {
-  const found = searchCuts(instance);
-  found.run(enough);
-  return found.plan();
-}
 
 function planOf(
   { packing: cheapest, cost, bound, done }: Progress,

@@ -5,6 +5,28 @@ export interface CutDemand {
   /** Across the grain. Stated of all pieces and all stock, or of none; what is narrower than its board is ripped. */
   readonly width?: number;
   readonly count: number;
+  /** Where they are not cut square: `length` is then from tip to tip. All pieces of a label are cut alike. */
+  readonly ends?: readonly [first: CutEnd, second: CutEnd];
+}
+
+/**
+ * An end of a piece, by how far its cut goes along the board over all of the width, and over all of the thickness: forward
+ * with growing width or thickness, or, below 0, backward.
+ */
+export interface CutEnd {
+  readonly across: number;
+  readonly through: number;
+  /** How much the cut takes along the board. */
+  readonly kerf: number;
+}
+
+/** How a piece is turned by half a turn on its board: end for end with the same face up, over about its length, or both. */
+export type CutTurn = 'none' | 'end' | 'over' | 'end-over';
+
+/** Where a piece lies: its tip, from the start of the row it is in, trim taken off; and how it is turned. */
+export interface CutPlace {
+  readonly at: number;
+  readonly turn: CutTurn;
 }
 
 /** Boards of one length as they can be had. */
@@ -33,6 +55,10 @@ export interface CutInstance {
    * the saw is sought. Without it settings are no matter.
    */
   readonly settingsWithin?: number;
+  /** Whether both faces of all stock are alike, so that pieces may be cut with the other one up. */
+  readonly turnsOver?: boolean;
+  /** What pieces with angled ends need of a board is rounded to this. */
+  readonly mark?: number;
   readonly pieces: readonly CutDemand[];
   readonly stock: readonly CutStock[];
 }
@@ -46,13 +72,17 @@ export interface CutBoard {
   readonly pieces: readonly string[];
   /** What is left of it behind the last cut. */
   readonly offcut: number;
-  /** Where pieces have widths: what the board is crosscut into, longest first. */
+  /** Where some have angled ends and none is ripped: where each lies, pieces in the order they lie. */
+  readonly places?: readonly CutPlace[];
+  /** Where pieces have widths: what the board is crosscut into, longest first, or in the order they lie. */
   readonly parts?: readonly CutPart[];
 }
 
 /** A part of a board, crosscut and then ripped; or one piece as wide as the board. */
 export interface CutPart {
   readonly length: number;
+  /** Where some pieces have angled ends: its tip, from the start of the board, trim taken off. */
+  readonly at?: number;
   /** Side by side, widest first; each is crosscut once more where it holds shorter pieces, or several. */
   readonly strips: readonly CutStrip[];
 }
@@ -60,6 +90,8 @@ export interface CutPart {
 export interface CutStrip {
   readonly width: number;
   readonly pieces: readonly string[];
+  /** Where some pieces have angled ends: where each lies in the part. */
+  readonly places?: readonly CutPlace[];
   readonly offcut: number;
 }
 
