@@ -27,8 +27,9 @@ interface Lying<One extends Block> {
   readonly ends: Ends;
 }
 
-/** Rounds of improving a row. */
+/** Rounds of improving a row; longer ones take too long, and lose little as they are chained. */
 const ROUNDS = 12;
+const MOST_MOVED = 24;
 
 /**
  * Lays blocks end to end so that ends cut alike meet: from each of them the nearest match next, then stretches of the row
@@ -45,6 +46,7 @@ export function layRow<One extends Block>(blocks: readonly One[], turns: readonl
   });
   const widest = ({ ends }: Block) => Math.max(ends[0].kerf, ends[1].kerf);
   const sorted = [...blocks].sort((a, b) => widest(b) - widest(a) || b.length - a.length);
+  const least = leastLost(blocks);
   let best = improved(
     sorted.map((block) => lying(block, 'none')),
     turns,
@@ -52,11 +54,13 @@ export function layRow<One extends Block>(blocks: readonly One[], turns: readonl
   const seen = new Set<string>();
   for (const first of sorted)
     for (const turn of turns) {
+      if (lostOf(best) <= least + 1e-6) return placedRow(best);
       const start = lying(first, turn);
       const key = JSON.stringify(start.ends);
       if (seen.has(key)) continue;
       seen.add(key);
-      const row = improved(chained(start, sorted, turns), turns);
+      const chain = chained(start, sorted, turns);
+      const row = lostOf(chain) <= least + 1e-6 ? chain : improved(chain, turns);
       if (lostOf(row) < lostOf(best) - 1e-9) best = row;
     }
   return placedRow(best);
@@ -101,11 +105,20 @@ function lostOf<One extends Block>(row: readonly Lying<One>[]): number {
   return lost;
 }
 
+/** No row loses less: half of the cut at every end, but at two of them the tip instead. */
+function leastLost(blocks: readonly Block[]): number {
+  const ends = blocks.flatMap((block) => block.ends);
+  const outer = ends.map((end) => tipOf(end) - end.kerf / 2).sort((a, b) => a - b);
+  const [first = 0, second = 0] = outer;
+  return ends.reduce((sum, { kerf }) => sum + kerf / 2, first + second);
+}
+
 /** Stretches turned as a whole, and single blocks put elsewhere, while that helps. */
 function improved<One extends Block>(row: readonly Lying<One>[], turns: readonly CutTurn[]): Lying<One>[] {
   let best = [...row];
   let lost = lostOf(best);
-  if (best.every(({ ends }) => tipOf(ends[0]) + tipOf(ends[1]) === 0)) return best;
+  if (best.length > MOST_MOVED || best.every(({ ends }) => tipOf(ends[0]) + tipOf(ends[1]) === 0))
+    return best;
   const take = (other: Lying<One>[]): boolean => {
     const less = lostOf(other);
     if (less >= lost - 1e-9) return false;

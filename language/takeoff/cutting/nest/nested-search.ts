@@ -53,7 +53,8 @@ export function searchNested(
   const settle = () => {
     bound = boundOf();
     const plan = best();
-    const few = instance.settingsWithin === undefined || (plan && plan.settings <= fewestOf(plan, least));
+    const few =
+      instance.settingsWithin === undefined || (plan && plan.settings <= fewestOf(plan, least, instance));
     settled = plan !== undefined && plan.cost <= bound && few === true;
   };
   const isOver = ({ search }: Level) => search.proven() || search.done();
@@ -67,7 +68,7 @@ export function searchNested(
       const plan = best();
       if (!plan) return noneOf(safe.search.plan(), least.search.plan());
       const { cost } = plan;
-      const fewest = instance.settingsWithin === undefined ? undefined : fewestOf(plan, least);
+      const fewest = instance.settingsWithin === undefined ? undefined : fewestOf(plan, least, instance);
       return {
         ...plan,
         bound: Math.min(bound, cost),
@@ -116,12 +117,15 @@ function isBetter(one: CutPlan, held: CutPlan | undefined): boolean {
   return false;
 }
 
-/** Whatever costs as little as the plan of least need was asked to lies in what it shows to take no fewer. */
-function fewestOf(plan: CutPlan, { search, laid }: Level): number {
-  const bound = search.plan();
-  if (laid && !('kind' in bound) && bound.cost === plan.cost)
-    return Math.min(plan.settings, bound.settingsBound ?? 0);
-  return 0;
+/**
+ * No plan for so much takes fewer settings. Whatever costs no more than the plan of least need was allowed is one of the
+ * plans that this one was sought among; else each length is set once at least.
+ */
+function fewestOf(plan: CutPlan, { search }: Level, { pieces }: CutInstance): number {
+  const least = search.plan();
+  const lengths = new Set(pieces.filter(({ count }) => count > 0).map(({ length }) => length)).size;
+  const shown = !('kind' in least) && least.cost === plan.cost ? (least.settingsBound ?? 0) : 0;
+  return Math.min(plan.settings, Math.max(lengths, shown));
 }
 
 function noneOf(safe: CutPlan | NoPlan, least: CutPlan | NoPlan): NoPlan {
@@ -151,5 +155,14 @@ function laidPlan(
     if (!laid) return undefined;
     boards.push(laid);
   }
-  return { ...plan, boards };
+  return { ...plan, boards, settings: settingsOf(boards) ?? plan.settings };
+}
+
+/** Boards cut alike once, by the different pieces of each: other ends are another setting, though as long. */
+function settingsOf(boards: readonly CutBoard[]): number | undefined {
+  if (boards.some(({ parts }) => parts)) return undefined;
+  const ways = new Map(
+    boards.map(({ stock, pieces }) => [JSON.stringify([stock, [...pieces].sort()]), new Set(pieces).size]),
+  );
+  return [...ways.values()].reduce((sum, each) => sum + each, 0);
 }
