@@ -25,8 +25,9 @@ it('loses no more by ending statements at line ends than in the other ways', { t
     const [line, mark, none] = WAYS.map((way) => measureRecovery(way, damage, texts, STRIDE));
     expect(line?.mean).toBeGreaterThanOrEqual(mark?.mean ?? 1);
     expect(line?.mean).toBeGreaterThanOrEqual(none?.mean ?? 1);
-    expect(line?.mean).toBeGreaterThan(damage === 'prefix' ? 0.9999 : 0.997);
-    expect(line?.lossy).toBeLessThan(damage === 'prefix' ? 0.001 : 0.035);
+    // At these places 99.80 % and 2.70 % are measured of one letter left out; cut off, nothing is lost.
+    expect(line?.mean).toBeGreaterThan(damage === 'prefix' ? 0.9999 : 0.998);
+    expect(line?.lossy).toBeLessThan(damage === 'prefix' ? 0.001 : 0.028);
   }
 });
 
