@@ -45,11 +45,12 @@ export default defineConfig({
           exclude: NEVER,
           environment: 'node',
           fileParallelism: false,
+          globalSetup: 'tests/workbench/global-setup.ts',
           testTimeout: 240_000,
           // Keys and clicks of a driven browser get lost on a busy machine; what is wrong fails every time.
           retry: 2,
-          // The first time, 0.8 GB are installed.
-          hookTimeout: 1_800_000,
+          // Opens a browser, the workbench in it and the preview.
+          hookTimeout: 600_000,
         },
       },
     ],

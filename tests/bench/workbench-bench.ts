@@ -66,7 +66,7 @@ async function measure(
   file: string,
   job: MadeJob,
 ): Promise<number[]> {
-  const page = await openPage(browser, workbench, { file });
+  const page = await openPage(browser, workbench.url, { file });
   await runPaletteCommand(page, OPEN_PREVIEW);
   const picture = await waitForPicture(page);
   const before = job.text.slice(0, job.text.indexOf(job.marker) + 'bottom '.length).split('\n');

@@ -1,25 +1,18 @@
-import { cpSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, FrameLocator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
+import { atBench, exampleText } from './at-bench.ts';
 import {
-  launchBrowser,
   nodeBinary,
   OPEN_PREVIEW,
   OUT_DIR,
-  openPage,
-  PLAIN_TYPING_SETTINGS,
-  packExtension,
   REPO_ROOT,
   runCommand,
   runPaletteCommand,
   save,
   screenshot,
   showProblems,
-  startWorkbench,
   typeAt,
-  type Workbench,
   waitForPicture,
   waitForProblems,
   waitUntil,
@@ -29,7 +22,7 @@ import { textsOf } from './picture.ts';
 // A whole job typed into an empty file, key by key, and looked at from all sides while it stands in the editor.
 
 const JOB = 'boat-house.slat';
-const TEXT = readFileSync(join(REPO_ROOT, 'examples', JOB), 'utf8');
+const TEXT = exampleText(JOB);
 /** Written down on the day the concrete had set; six slats were cut to the plan before. */
 const MEASURED = `
 measured bank {
@@ -43,16 +36,18 @@ measured bank {
 /** Milliseconds between keys: faster than anyone types, slower than the editor takes keys. */
 const BETWEEN_KEYS = 4;
 
-let folder: string;
-let workbench: Workbench;
-let browser: Browser;
-let page: Page;
-let picture: FrameLocator;
-
-const fileText = (): string => readFileSync(join(folder, JOB), 'utf8');
+const bench = atBench({
+  name: 'from-nothing',
+  file: JOB,
+  fill(folder) {
+    cpSync(join(REPO_ROOT, 'examples', 'library'), join(folder, 'library'), { recursive: true });
+    writeFileSync(join(folder, JOB), '');
+  },
+});
 
 /** Shows one kind of view, waits for its texts, and keeps a picture for whoever wants to look. */
 async function show(kind: string, expected: readonly string[]): Promise<void> {
+  const { page, picture } = bench;
   await runPaletteCommand(page, `Slatwright: Show ${kind}`);
   await waitUntil(
     () => textsOf(picture),
@@ -65,38 +60,18 @@ async function show(kind: string, expected: readonly string[]): Promise<void> {
 /** What the command line says of the saved file, as JSON. */
 async function told<T>(command: string): Promise<T> {
   const cli = join(REPO_ROOT, 'dist', 'cli.cjs');
-  const { output } = await runCommand(nodeBinary(), [cli, command, join(folder, JOB), '--json'], {
-    cwd: folder,
+  const { output } = await runCommand(nodeBinary(), [cli, command, join(bench.folder, JOB), '--json'], {
+    cwd: bench.folder,
     timeout: 60_000,
   });
   return JSON.parse(output) as T;
 }
 
-beforeAll(async () => {
-  folder = realpathSync(mkdtempSync(join(tmpdir(), 'slatwright-from-nothing-')));
-  cpSync(join(REPO_ROOT, 'examples', 'library'), join(folder, 'library'), { recursive: true });
-  writeFileSync(join(folder, JOB), '');
-  const vsix = await packExtension(console.log);
-  workbench = await startWorkbench({
-    vsix,
-    folder,
-    settings: PLAIN_TYPING_SETTINGS,
-    progress: console.log,
-  });
-  browser = await launchBrowser();
-  page = await openPage(browser, workbench, { file: JOB });
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await workbench?.stop();
-  if (folder) rmSync(folder, { recursive: true, force: true });
-});
-
 it('is typed from nothing, and told no more than the command line tells', async () => {
+  const { page } = bench;
   await typeAt(page, 1, 1, TEXT, BETWEEN_KEYS);
   await save(page);
-  expect(fileText()).toBe(TEXT);
+  expect(bench.fileText(JOB)).toBe(TEXT);
   const expected =
     await told<{ code: string; severity: string; range: { start: { line: number } } }[]>('check');
   expect(expected.filter(({ severity }) => severity === 'error')).toEqual([]);
@@ -110,8 +85,9 @@ it('is typed from nothing, and told no more than the command line tells', async 
 });
 
 it('is drawn from the front, from behind, from above and in section, all runs of it', async () => {
+  const { page } = bench;
   await runPaletteCommand(page, OPEN_PREVIEW);
-  picture = await waitForPicture(page);
+  bench.picture = await waitForPicture(page);
   const elevations = ['Elevation of edge', 'Elevation of bank', 'Leaf of gate boats', 'Elevation of shore'];
   await show('Front', [...elevations, 'wall', 'station 0']);
   await show('Back', [...elevations, 'wall', 'seen from behind, gaps 1/2"']);
@@ -139,6 +115,7 @@ it('keeps every slat of all runs on lines of one datum, a whole number of course
 });
 
 it('is cut again to bays as measured, and slats that are cut find places they fit', async () => {
+  const { page, picture } = bench;
   await typeAt(page, TEXT.split('\n').length, 1, MEASURED, BETWEEN_KEYS);
   await waitUntil(
     () => textsOf(picture),
@@ -147,7 +124,7 @@ it('is cut again to bays as measured, and slats that are cut find places they fi
   );
   await screenshot(page, join(OUT_DIR, 'workbench', 'from-nothing-measured.png'));
   await save(page);
-  expect(fileText()).toBe(TEXT + MEASURED);
+  expect(bench.fileText(JOB)).toBe(TEXT + MEASURED);
   const { runs } = await told<{
     runs: {
       run: string;

@@ -7,7 +7,7 @@
  *   const vsix = await packExtension();                       // or SLATWRIGHT_VSIX=/path/to.vsix
  *   const workbench = await startWorkbench({ vsix, folder }); // installs on first use; a copy of a folder
  *   const browser = await launchBrowser();                    // or SLATWRIGHT_CHROMIUM=/path/to/chromium
- *   const page = await openPage(browser, workbench, { file: 'job.slat' });
+ *   const page = await openPage(browser, workbench.url, { file: 'job.slat' });
  *   await runPaletteCommand(page, OPEN_PREVIEW);
  *   const picture = await waitForPicture(page);               // a frame locator: picture.locator('svg ...')
  *   await browser.close();
@@ -17,6 +17,8 @@
  * - This folder's own package.json keeps 0.8 GB out of what a build needs. The packages are installed without
  *   running their scripts; the workbench ships its compiled parts. One process installs at a time (install-lock.ts);
  *   a stamp of package-lock.json in node_modules says that it is done.
+ * - The tests share one workbench (global-setup.ts), each file with a folder, a browser and a page of its own
+ *   (at-bench.ts). What a page sets for the user, as its look, holds for the files after it: put it back.
  * - Each workbench has its user data, extensions and settings in a temporary folder of its own, and a free port of
  *   the loopback address, which the server picks (port 0) and tells. Webviews need a secure context: `localhost`
  *   or `127.0.0.1`.
@@ -39,6 +41,7 @@
  * - Harmless noise on the console: 404 for `vsda`, a missing `spdlog`, refused requests to the extension gallery.
  */
 
+export { addressIn } from './address.ts';
 export { launchBrowser } from './browser.ts';
 export { type BrowserBinary, findBrowser } from './browser-binary.ts';
 export * from './editing.ts';

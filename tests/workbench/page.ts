@@ -2,7 +2,6 @@ import { dirname } from 'node:path';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { ensureDir } from './install.ts';
 import { THEME_LABELS, type Theme } from './settings.ts';
-import type { Workbench } from './workbench.ts';
 
 /** How long a single step in the workbench may take, in milliseconds: two busy cores are slow cores. */
 export const STEP_MS = 60_000;
@@ -12,28 +11,22 @@ export const OPEN_MS = 180_000;
 export interface PageOptions {
   /** A file to open in the editor; path from the folder, with slashes. */
   readonly file?: string;
-  /** Address to open instead of the folder's. */
-  readonly address?: string;
   readonly width?: number;
   readonly height?: number;
 }
 
 /**
- * Opens the workbench in a browser context of its own and waits until its explorer, and the file where one is
+ * Opens a workbench's address in a browser context of its own and waits until its explorer, and the file where one is
  * asked for, can be used. Close it with `page.context().close()`.
  */
-export async function openPage(
-  browser: Browser,
-  workbench: Workbench,
-  options: PageOptions = {},
-): Promise<Page> {
+export async function openPage(browser: Browser, address: string, options: PageOptions = {}): Promise<Page> {
   const context = await browser.newContext({
     viewport: { width: options.width ?? 1440, height: options.height ?? 900 },
     locale: 'en-US',
   });
   context.setDefaultTimeout(STEP_MS);
   const page = await context.newPage();
-  await page.goto(options.address ?? workbench.url, { waitUntil: 'domcontentloaded', timeout: OPEN_MS });
+  await page.goto(address, { waitUntil: 'domcontentloaded', timeout: OPEN_MS });
   await waitForWorkbench(page);
   if (options.file) await openFromExplorer(page, options.file);
   return page;

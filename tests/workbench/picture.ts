@@ -21,6 +21,21 @@ export async function litPath(picture: FrameLocator): Promise<string> {
   return (await picture.locator('svg.drawing path.lit').getAttribute('d')) ?? '';
 }
 
+/** Whether the picture of a run is marked as the last good one. */
+async function isStale(picture: FrameLocator, run: string): Promise<boolean> {
+  return ((await keyed(picture, run).getAttribute('class')) ?? '').split(' ').includes('stale');
+}
+
+/** Waits until a run's picture is, or is not, marked as the last good one. */
+export async function untilStale(picture: FrameLocator, run: string, wanted: boolean): Promise<void> {
+  const what = `a picture that is ${wanted ? '' : 'not '}stale`;
+  await waitUntil(
+    () => isStale(picture, run),
+    (stale) => stale === wanted,
+    what,
+  );
+}
+
 /** From where the sheet is looked at, as the page has set it. */
 export async function cameraOf(picture: FrameLocator): Promise<string> {
   return (await picture.locator('svg.drawing .sheet').getAttribute('transform')) ?? '';

@@ -96,7 +96,7 @@ async function driveOnce(workbench: Workbench): Promise<void> {
   say(`The workbench is at ${workbench.url}`);
   say('Driving it once under a headless browser ...');
   const browser = await launchBrowser();
-  const page = await openPage(browser, workbench, { address: workbench.addressOf(EXAMPLE) });
+  const page = await openPage(browser, workbench.addressOf(EXAMPLE));
   try {
     await waitForEditor(page, EXAMPLE);
     const byItself = await waitForPicture(page, BY_ITSELF_MS).then(

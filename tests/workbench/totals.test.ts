@@ -1,83 +1,52 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
+import { atBench, exampleText, lineOf } from './at-bench.ts';
 import {
   activeLine,
   clickLens,
   focusEditor,
   goTo,
-  launchBrowser,
   lenses,
   materialLine,
   OUT_DIR,
   offers,
-  openPage,
-  PLAIN_TYPING_SETTINGS,
-  packExtension,
   quickOpen,
-  REPO_ROOT,
   replaceAll,
   replaceLine,
   runPaletteCommand,
   save,
   screenshot,
   setTheme,
-  startWorkbench,
   type Theme,
   undo,
   unfold,
   visibleLines,
-  type Workbench,
   waitForLens,
   waitUntil,
   webview,
 } from './index.ts';
 
 const JOB = 'workshop-yard.slat';
-const TEXT = readFileSync(join(REPO_ROOT, 'examples', JOB), 'utf8').split('\n');
-const LENGTH = lineOf('length ');
-const LENGTH_LINE = TEXT[LENGTH - 1] ?? '';
+const TEXT = exampleText(JOB);
+const LENGTH = lineOf(TEXT, 'length ');
+const LENGTH_LINE = TEXT.split('\n')[LENGTH - 1] ?? '';
 /** The line of the stock that slats are cut from. */
 const PLANK = /^plank, \d+ pieces/;
 const SETTINGS = '.vscode/settings.json';
 
-let folder: string;
-let workbench: Workbench;
-let browser: Browser;
-let page: Page;
-
-function lineOf(start: string): number {
-  const index = TEXT.findIndex((line) => line.trimStart().startsWith(start));
-  if (index < 0) throw new Error(`${JOB} has no line that begins with ${start}`);
-  return index + 1;
-}
-
-beforeAll(async () => {
-  folder = realpathSync(mkdtempSync(join(tmpdir(), 'slatwright-totals-')));
-  cpSync(join(REPO_ROOT, 'examples', JOB), join(folder, JOB));
-  mkdirSync(join(folder, '.vscode'));
-  writeFileSync(join(folder, SETTINGS), '{}\n');
-  const vsix = await packExtension(console.log);
-  workbench = await startWorkbench({ vsix, folder, settings: PLAIN_TYPING_SETTINGS, progress: console.log });
-  browser = await launchBrowser();
-  page = await openPage(browser, workbench, { file: JOB });
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await workbench?.stop();
-  if (folder) rmSync(folder, { recursive: true, force: true });
-});
-
-afterEach(async ({ task }) => {
-  if (task.result?.state !== 'fail') return;
-  const name = task.name.replace(/\W+/g, '-').slice(0, 60);
-  await screenshot(page, join(OUT_DIR, 'workbench', `failed-${name}.png`));
+const bench = atBench({
+  name: 'totals',
+  file: JOB,
+  fill(folder) {
+    writeFileSync(join(folder, JOB), TEXT);
+    mkdirSync(join(folder, '.vscode'));
+    writeFileSync(join(folder, SETTINGS), '{}\n');
+  },
 });
 
 it('tells above the job and the run what they come to, and follows what is typed', async () => {
+  const { page } = bench;
   await waitForLens(
     page,
     /boards and 5 posts to buy, order \$\d+\.\d\d, price \$[\d,]+\.\d\d, proven cheapest$/,
@@ -95,6 +64,7 @@ it('tells above the job and the run what they come to, and follows what is typed
 });
 
 it('lists what is bought, leads from a piece to what makes it, and follows what is typed', async () => {
+  const { page } = bench;
   await clickLens(page, "20' long");
   await unfold(page, PLANK);
   const before = await materialLine(page, PLANK).getAttribute('aria-label');
@@ -104,7 +74,7 @@ it('lists what is bought, leads from a piece to what makes it, and follows what 
   await materialLine(page, /^yard, bays? .*, slat \d+, B\d-\d\d, /).click();
   await waitUntil(
     () => activeLine(page),
-    (line) => line === lineOf('repeat plank'),
+    (line) => line === lineOf(TEXT, 'repeat plank'),
     'the line of the slats',
   );
   await replaceLine(page, LENGTH, LENGTH_LINE.replace("20'", "24'"));
@@ -131,6 +101,7 @@ it('lists what is bought, leads from a piece to what makes it, and follows what 
 });
 
 it('seeks better choices, and puts the chosen one into the text as one change', async () => {
+  const { page } = bench;
   await clickLens(page, 'Look for better choices');
   const shown = await offers(page);
   expect(shown.length).toBeGreaterThan(1);
@@ -156,6 +127,7 @@ it('seeks better choices, and puts the chosen one into the text as one change', 
 });
 
 it('tells what the pile gives, and opens the sheets of the takeoff', async () => {
+  const { page } = bench;
   await runPaletteCommand(page, 'Slatwright: Show What the Pile Still Gives');
   expect((await offers(page)).join()).toMatch(/even, as it stands[\s\S]*\d of 4 bays, or \d+ of 14 courses/);
   await page.keyboard.press('Escape');
@@ -182,6 +154,7 @@ it('tells what the pile gives, and opens the sheets of the takeoff', async () =>
 });
 
 it('shows no lenses to those who turn them off, and shows them again', async () => {
+  const { page } = bench;
   const set = async (on: boolean): Promise<void> => {
     await quickOpen(page, SETTINGS);
     await replaceAll(page, `{ "slatwright.lenses": ${on} }`);
@@ -200,6 +173,7 @@ it('shows no lenses to those who turn them off, and shows them again', async () 
 
 for (const theme of ['dark', 'light'] satisfies Theme[])
   it(`looks as it should in a ${theme} theme`, async () => {
+    const { page } = bench;
     await setTheme(page, theme);
     await runPaletteCommand(page, 'Slatwright: Show Materials');
     await materialLine(page, PLANK).waitFor();
@@ -208,6 +182,7 @@ for (const theme of ['dark', 'light'] satisfies Theme[])
   });
 
 it('says what would stand there when no .slat file is open', async () => {
+  const { page } = bench;
   await save(page);
   await runPaletteCommand(page, 'View: Close All Editors');
   await page.locator('.welcome-view-content', { hasText: 'Open a .slat file to see it' }).waitFor();

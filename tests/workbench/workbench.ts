@@ -3,6 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { setTimeout as delay } from 'node:timers/promises';
+import { addressIn } from './address.ts';
 import { CODE_SERVER_ENTRY, ensureInstalled, type Progress } from './install.ts';
 import { nodeBinary } from './node-binary.ts';
 import { WORKBENCH_ROOT } from './places.ts';
@@ -28,10 +29,7 @@ export interface Workbench {
   readonly port: number;
   readonly folder: string;
   readonly userDataDir: string;
-  /**
-   * Address that opens the folder with this file of it in the editor; path absolute or from the folder. Loading
-   * this address again brings back this file alone, not what else was open: `url` does that.
-   */
+  /** Address that opens the folder with this file of it in the editor, as `addressIn` makes it. */
   addressOf(file: string): string;
   /** What the server has written so far: for reports of failures. */
   log(): string;
@@ -66,16 +64,12 @@ export async function startWorkbench(options: WorkbenchOptions): Promise<Workben
     if (options.vsix) await installExtension(home, resolve(options.vsix));
     const server = await startServer(home, options.port ?? 0);
     const folder = resolve(options.folder);
-    const url = `http://localhost:${server.port}/?folder=${encodeURI(folder)}`;
     return {
-      url,
+      url: addressIn(server.port, folder),
       port: server.port,
       folder,
       userDataDir,
-      addressOf(file) {
-        const remote = `vscode-remote://localhost:${server.port}${encodeURI(resolve(folder, file))}`;
-        return `${url}&payload=${encodeURIComponent(JSON.stringify([['openFile', remote]]))}`;
-      },
+      addressOf: (file) => addressIn(server.port, folder, file),
       log: server.log,
       async stop() {
         await server.stop();
