@@ -27,7 +27,8 @@ export interface Pile {
 const STEPS = 60;
 
 /**
- * How much of a run's bays can be filled from the boards on hand alone, cut whole and ripped as it goes best. Pure.
+ * How much of a run's bays can be filled from the boards on hand alone, cut whole and ripped as it goes best; pieces with
+ * angled ends take their room from tip to tip, though laid well they might need a little less. Pure.
  */
 export function pileOf(run: RunLayout, job: Job): Pile {
   const slats = run.pieces.filter(
