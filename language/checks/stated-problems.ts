@@ -40,7 +40,7 @@ export const statedProblems = defineFamily<ProblemArgs>('model', LANGUAGE, {
         case 'over-board':
           return `The usable lengths come to ${a.size}, and the board has ${a.limit}. Write no more than it has.`;
         case 'over-100':
-          return `The ${a.what} is ${a.size} %. Write a share from 0 to 100 %.`;
+          return `The ${a.what} is ${a.size}. Write a share from 0 to 100 %.`;
       }
     },
   },

@@ -48,7 +48,7 @@ function sparesOf(reader: Reader, node: ast.SparesStatement | undefined): number
     tell(reader, 'absurd-count', originOf(reader, node, 'least'), args);
   }
   if (Number(percent) <= 100) return Number(percent) / 100;
-  const args = { what: 'spares', size: percent, reason: 'over-100' as const, limit: '' };
+  const args = { what: 'spares', size: `${percent} %`, reason: 'over-100' as const, limit: '' };
   tell(reader, 'impossible-size', originOf(reader, node, 'percent'), args);
   return undefined;
 }
@@ -81,7 +81,7 @@ function overOf(reader: Reader, node: ast.CutAim): Pick<Job, 'settingsWithin'> {
   if (node.over === undefined) return {};
   const origin = originOf(reader, node, 'over');
   if (Number(node.over) <= 100) return { settingsWithin: { value: Number(node.over) / 100, origin } };
-  const args = { what: 'share more', size: node.over, reason: 'over-100' as const, limit: '' };
+  const args = { what: 'share more', size: `${node.over} %`, reason: 'over-100' as const, limit: '' };
   tell(reader, 'impossible-size', origin, args);
   return {};
 }

@@ -256,7 +256,7 @@ it('says what may be written after cut for', async () => {
     { code: 'unknown-word', args: { suggestion: 'waste' } },
   ]);
   expect(await problems('fewest settings, up to 120 % more')).toMatchObject([
-    { code: 'impossible-size', args: { reason: 'over-100', size: '120' } },
+    { code: 'impossible-size', args: { reason: 'over-100', size: '120 %' } },
   ]);
   expect(await problems('fewest settings, up to 5 % more')).toEqual([]);
 });
