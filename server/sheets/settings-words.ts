@@ -14,5 +14,5 @@ export function settingsWords(plans: readonly BoardPlan[]): string {
   const dearer = cost && over > 0 ? `, at most ${formatMoney({ ...cost, minor: over })} over the least` : '';
   if (plans.every(({ proven }) => proven))
     return `${many}, proven fewest ${dearer ? 'for so much' : 'at the least cost'}${dearer}`;
-  return `${many}, no fewer than ${fewest}${dearer}`;
+  return `${many}, ${settings > fewest ? `no fewer than ${fewest}` : 'no plan for so much takes fewer'}${dearer}`;
 }
