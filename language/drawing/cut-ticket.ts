@@ -27,6 +27,8 @@ export interface TicketPart {
   /** Its tip, from the start of the board. */
   readonly at: Ticks;
   readonly ripped: boolean;
+  /** Where its pieces belong, in a job in which labels alone do not tell. */
+  readonly of?: string;
   readonly strips: readonly {
     readonly width: Ticks;
     readonly pieces: readonly TicketPiece[];
@@ -149,7 +151,7 @@ interface Drawn {
 }
 
 function wholePart(
-  { length, strips }: TicketPart,
+  { length, strips, of }: TicketPart,
   place: TicketPlace,
   shown: (ticks: Ticks) => string,
 ): Drawn {
@@ -160,22 +162,30 @@ function wholePart(
   const texts = [
     outline,
     textWithin(piece?.label ?? '', x, wide, y + high / 2 + 1.3, 3.4),
-    textWithin(`${shown(length)}${piece?.mitered ? ' miter' : ''}`, x - 0.5, wide + 1, y + high + 3.4, 3),
+    textWithin(
+      `${shown(length)}${piece?.mitered ? ' miter' : ''}${belonging(of)}`,
+      x - 0.5,
+      wide + 1,
+      y + high + 3.4,
+      3,
+    ),
   ];
   return { outline: texts.join('\n'), hidden };
 }
 
+const belonging = (of: string | undefined): string => (of === undefined ? '' : `, ${of}`);
+
 /** Strips side by side, as high as they are wide; what is left of the board's width stays open. */
 function rippedPart(
   board: TicketBoard,
-  { length, strips }: TicketPart,
+  { length, strips, of }: TicketPart,
   { x, y, scale }: TicketPlace,
   measure: Measure,
 ): Drawn {
   const shown = (ticks: Ticks) => formatLength(Math.floor(ticks), measure);
   const across = barOf(board) / Math.max(1, toMm(board.width));
   const wide = toMm(length) * scale;
-  const out = [textWithin(shown(length), x - 0.5, wide + 1, y + barOf(board) + 3.4, 3)];
+  const out = [textWithin(`${shown(length)}${belonging(of)}`, x - 0.5, wide + 1, y + barOf(board) + 3.4, 3)];
   const hidden: string[] = [];
   let top = y;
   for (const { width, pieces } of strips) {

@@ -29,6 +29,8 @@ export function ticketsOf(takeoff: Takeoff, job: Job): readonly SheetFile[] {
   const taken = new Set<string>();
   const put = (sheet: string, text: string) => sheets.push({ name: fileNameOf(sheet, '.svg', taken), text });
   const name = job.name === undefined ? '' : `${job.name}: `;
+  // Bays are numbered anew in each run.
+  const runs = new Set(takeoff.plans.flatMap((plan) => sawnFrom(plan).map(({ run }) => run)));
   for (const plan of takeoff.plans) {
     if (plan.boards.length === 0) continue;
     const isNested = plan.boards.some((board) => piecesOf(board).some(({ ends }) => ends !== undefined));
@@ -50,7 +52,7 @@ export function ticketsOf(takeoff: Takeoff, job: Job): readonly SheetFile[] {
             ...pieceNotes(sawnFrom(plan), measure),
             CAUTION,
           ],
-          boards: groupsOf(plan),
+          boards: groupsOf(plan, runs.size > 1),
         },
         measure,
       ),
@@ -80,7 +82,10 @@ function sawnFrom({ demands }: BoardPlan): readonly Piece[] {
 }
 
 /** Boards cut alike together, by the stop of their longest piece, longest first. */
-function groupsOf({ boards, kerf, bought, keptFrom }: BoardPlan): readonly TicketBoard[] {
+function groupsOf(
+  { boards, kerf, bought, keptFrom }: BoardPlan,
+  severalRuns: boolean,
+): readonly TicketBoard[] {
   const alike = new Map<string, PlannedBoard[]>();
   for (const board of boards) {
     const cuts = board.parts.map(({ length, strips }) => [
@@ -96,7 +101,13 @@ function groupsOf({ boards, kerf, bought, keptFrom }: BoardPlan): readonly Ticke
     .sort((a, b) => longestOf(b[0]) - longestOf(a[0]) || (b[0]?.length ?? 0) - (a[0]?.length ?? 0))
     .flatMap((same) => {
       const [first] = same;
-      return first ? [{ ...ticketOf(first, same, kerf, bought.name), keep: first.offcut >= keptFrom }] : [];
+      if (!first) return [];
+      const ticket = ticketOf(first, same, kerf, bought.name);
+      const parts = ticket.parts.map((part, p) => ({
+        ...part,
+        of: runsOf(same.map((board) => board.parts[p])),
+      }));
+      return [{ ...ticket, ...(severalRuns ? { parts } : {}), keep: first.offcut >= keptFrom }];
     });
 }
 
@@ -130,6 +141,16 @@ function ticketOf(
     })),
   };
 }
+
+/** The runs that the pieces of a part belong to, on all boards that are cut alike. */
+function runsOf(parts: readonly (PlannedBoard['parts'][number] | undefined)[]): string {
+  const pieces = parts.flatMap((part) => part?.strips.flatMap((strip) => strip.pieces) ?? []);
+  const runs = [...new Set(pieces.map(({ piece }) => piece.run))];
+  return runs.length > MOST_NAMED ? `${runs.length} runs` : runs.join(' and ');
+}
+
+/** More runs than this are counted under a part. */
+const MOST_NAMED = 2;
 
 /** What is said of a board that is not bought: `on hand`, or the strip it is. */
 function whence({ stock, onHand }: PlannedBoard, bought: string): string {
