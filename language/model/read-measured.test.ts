@@ -68,3 +68,22 @@ it('tells a bay or a block stated twice, and a bay without a number of its own',
     ['stated-twice', 'measured bank'],
   ]);
 });
+
+it('tells ends between which there would be more slats than are laid out, and goes on without them', async () => {
+  // By hand: three bays of 36,000" at a pitch of 4" are 27,000 slats, and of 24,000" 18,000; 20,000 are the most.
+  const three = async (text: string) => {
+    const { job } = await openJob(RUN.replace('2 bays', '3 bays') + text);
+    const [run] = job.runs;
+    return {
+      codes: job.problems.map(({ code }) => code),
+      read: run && 'measured' in run ? run.measured : undefined,
+    };
+  };
+  const high = await three(`measured bank { bay 2 clear 37"; height 3000' }`);
+  expect(high.codes).toEqual(['absurd-count']);
+  expect(high.read?.height).toBeUndefined();
+  expect(high.read?.bays).toHaveLength(1);
+  const low = await three(`measured bank { bay 2 clear 37"; height 2000' }`);
+  expect(low.codes).toEqual([]);
+  expect(low.read?.height?.value).toBe(inches(24_000));
+});

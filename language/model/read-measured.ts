@@ -5,8 +5,10 @@ import { readNumber } from './read-count.ts';
 import { readFit } from './read-fit.ts';
 import { readLength } from './read-length.ts';
 import { readMeasuredPost } from './read-measured-post.ts';
+import { bayEstimate } from './read-spacing.ts';
 import { follow, originOf, type Reader, tell } from './reader.ts';
 import { NO_BINDINGS } from './resolve-parameter.ts';
+import { hasSaneSlats } from './sane-slats.ts';
 
 /** What a block says, and how the pattern is to close, which can be read only once that is known. */
 interface ReadMeasured {
@@ -32,10 +34,21 @@ export function readAllMeasured(reader: Reader): ReadonlyMap<ast.Run, ReadMeasur
 export function withMeasured(reader: Reader, run: RunSpec, read: ReadMeasured | undefined): RunSpec {
   if (!read) return run;
   const { pattern } = run.infill;
-  const { bays, posts, cuts, height, bottom } = read.measured;
+  const measured = withSaneEnds(reader, run, read.measured);
+  const { bays, posts, cuts, height, bottom } = measured;
   const fit = read.fit && readFit(reader, read.fit, NO_BINDINGS, pattern);
   const says = bays.length + posts.length + cuts.length > 0 || height || bottom || fit;
-  return says ? { ...run, measured: { ...read.measured, ...(fit ? { fit } : {}) } } : run;
+  return says ? { ...run, measured: { ...measured, ...(fit ? { fit } : {}) } } : run;
+}
+
+/** Without ends between which there would be more slats than are laid out, which is told at one of them. */
+function withSaneEnds(reader: Reader, run: RunSpec, measured: Measured): Measured {
+  const { height, bottom, ...others } = measured;
+  const end = height ?? bottom;
+  if (!end || run.infill.flip.upright) return measured;
+  const space = (height?.value ?? run.height.value.high) - (bottom?.value ?? run.bottom.value.low);
+  const bays = bayEstimate(run.spacing.value, run.length.value, run.post.value.along.value);
+  return hasSaneSlats(reader, run.infill, space, Math.max(1, bays), end.origin) ? measured : others;
 }
 
 function readMeasured(reader: Reader, node: ast.Measured, run: ast.Run): ReadMeasured {
