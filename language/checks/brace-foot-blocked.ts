@@ -7,6 +7,9 @@ import type { Fix } from './finding.ts';
 /** Shorter ways out are tried in these steps, down to half of what was asked: steeper braces hold a post badly. */
 const STEP = { imperial: inches(6), metric: mm(150) };
 
+/** Longer runs are not laid out again and again while one types. */
+const MOST_POSTS = 60;
+
 /** A brace that sets a post, with no place for its foot whichever way it goes. */
 export const braceFootBlocked: RunCheck = {
   kind: {
@@ -56,7 +59,7 @@ function nearer(run: RunLayout, bracing: BracingSpec, out: Ticks): readonly Fix[
   const { spec, joints } = run;
   const { origin } = bracing;
   // What is taken from another run holds there, too; what was measured is laid out from a plan that is not at hand.
-  if (spec.measured || !origin.path.startsWith(spec.origin.path)) return [];
+  if (spec.measured || run.posts.length > MOST_POSTS || !origin.path.startsWith(spec.origin.path)) return [];
   const step = STEP[isMetric(spec.measure) ? 'metric' : 'imperial'];
   for (let less = Math.floor((out - 1) / step) * step; less >= out / 2 && less > 0; less -= step) {
     const other = { ...bracing, out: { value: less, origin } };

@@ -40,11 +40,20 @@ export function bracesOf(
   const braced: BracedPost[] = [];
   const blocked: BlockedFoot[] = [];
   let tight: Tight | undefined;
+  const ofPost = new Map<string, Piece[]>();
+  for (const strip of strips)
+    for (const key of strip.supports) {
+      const held = ofPost.get(key);
+      if (held) held.push(strip);
+      else ofPost.set(key, [strip]);
+    }
   for (const standing of posts) {
     if (standing.post.corner?.borrowed) continue;
     const { mark } = standing.post;
-    const beside = strips.filter(({ supports }) => supports.includes(mark.key));
-    const near = [...beside, ...pieces.slice(-NEAR)];
+    const near = [...(ofPost.get(mark.key) ?? []), ...pieces.slice(-NEAR)].map((piece) => ({
+      piece,
+      box: boxOf(piece),
+    }));
     const reach = reachOf(spec, bracing, standing, around.line);
     if (reach.needs > reach.room) {
       tight ??= { what: 'brace', at: postLabel(mark.number), room: reach.room, needs: reach.needs };
@@ -115,7 +124,7 @@ function makeBoth(
   { up, out }: Reach,
   { along, across, side }: Ways,
   posts: readonly StandingPost[],
-  near: readonly Piece[],
+  near: readonly Near[],
 ): Made {
   const { spec, bracing, line } = around;
   const { mark } = standing.post;
@@ -151,7 +160,7 @@ function makeBoth(
   const blocked: BlockedFoot[] = [];
   for (const place of places) {
     const made = slopeOf(bracing, place) > 0 ? postBrace(spec, bracing, standing.post, place) : undefined;
-    const hit = made && near.find(({ solid }) => made.some((piece) => overlap(piece.solid, solid)));
+    const hit = made?.map((piece) => hitBy(piece, near)).find((one) => one !== undefined);
     const why = made
       ? (inTheWay(around, place, mark, posts) ?? (hit && { why: 'piece' as const, what: hit.label }))
       : { why: 'ground' as const, what: '' };
@@ -159,4 +168,30 @@ function makeBoth(
     if (why) blocked.push({ post: mark.number, axis: place.axis, up, out, ...why });
   }
   return { pieces, blocked };
+}
+
+/** A piece made before, and the least and greatest of it on each axis. */
+interface Near {
+  readonly piece: Piece;
+  readonly box: Box;
+}
+
+type Box = readonly (readonly [low: number, high: number])[];
+
+function boxOf({ solid }: Piece): Box {
+  return ([0, 1, 2] as const).map((axis) => {
+    const all = solid.vertices.map((vertex) => vertex[axis]);
+    return [Math.min(...all), Math.max(...all)] as const;
+  });
+}
+
+/** The first of the pieces made before that a new one would share room with. */
+function hitBy(piece: Piece, near: readonly Near[]): Piece | undefined {
+  const box = boxOf(piece);
+  const meets = (other: Box) =>
+    box.every(([low, high], axis) => {
+      const [from, to] = other[axis] ?? [low, high];
+      return low < to && high > from;
+    });
+  return near.find((one) => meets(one.box) && overlap(piece.solid, one.piece.solid))?.piece;
 }
