@@ -87,3 +87,20 @@ it('tells ends between which there would be more slats than are laid out, and go
   expect(low.codes).toEqual([]);
   expect(low.read?.height?.value).toBe(inches(24_000));
 });
+
+it('tells bays along which there would be more upright slats than are laid out, and goes on without them', async () => {
+  // By hand: three bays of 27,000" at a pitch of 4" are 20,250 slats, and of 26,000" 19,500; 20,000 are the most.
+  const upright = RUN.replace('slats on front face', 'flip upright; rails bar; slats on front face');
+  const three = async (clear: string) => {
+    const bays = [1, 2, 3].map((number) => `bay ${number} clear ${clear}`).join('; ');
+    const bar = 'rail bar { width 3-1/2"; thickness 1-1/2" }\n';
+    const { job } = await openJob(
+      `${bar}${upright.replace('2 bays', '3 bays')}measured bank { ${bays}; height 47" }`,
+    );
+    const [run] = job.runs;
+    const read = run && 'measured' in run ? run.measured : undefined;
+    return { codes: job.problems.map(({ code }) => code), bays: read?.bays.length };
+  };
+  expect(await three('27000"')).toEqual({ codes: ['absurd-count'], bays: 0 });
+  expect(await three('26000"')).toEqual({ codes: [], bays: 3 });
+});

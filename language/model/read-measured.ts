@@ -34,7 +34,7 @@ export function readAllMeasured(reader: Reader): ReadonlyMap<ast.Run, ReadMeasur
 export function withMeasured(reader: Reader, run: RunSpec, read: ReadMeasured | undefined): RunSpec {
   if (!read) return run;
   const { pattern } = run.infill;
-  const measured = withSaneEnds(reader, run, read.measured);
+  const measured = withSaneBays(reader, run, withSaneEnds(reader, run, read.measured));
   const { bays, posts, cuts, height, bottom } = measured;
   const fit = read.fit && readFit(reader, read.fit, NO_BINDINGS, pattern);
   const says = bays.length + posts.length + cuts.length > 0 || height || bottom || fit;
@@ -49,6 +49,14 @@ function withSaneEnds(reader: Reader, run: RunSpec, measured: Measured): Measure
   const space = (height?.value ?? run.height.value.high) - (bottom?.value ?? run.bottom.value.low);
   const bays = bayEstimate(run.spacing.value, run.length.value, run.post.value.along.value);
   return hasSaneSlats(reader, run.infill, space, Math.max(1, bays), end.origin) ? measured : others;
+}
+
+/** Without bays along which there would be more upright slats than are laid out, which is told at the first of them. */
+function withSaneBays(reader: Reader, run: RunSpec, measured: Measured): Measured {
+  const [first] = measured.bays;
+  if (!first || !run.infill.flip.upright) return measured;
+  const space = measured.bays.reduce((sum, { middle }) => sum + middle, 0);
+  return hasSaneSlats(reader, run.infill, space, 1, first.origin) ? measured : { ...measured, bays: [] };
 }
 
 function readMeasured(reader: Reader, node: ast.Measured, run: ast.Run): ReadMeasured {

@@ -70,15 +70,15 @@ export function createTypist(path: string) {
   };
 }
 
-/**
- * Milliseconds from now on, less those in which others had the core: never fewer than this process worked, for the
- * work of its other threads is counted in.
- */
+/** What a core has worked for this thread or, where Node cannot tell, for its whole process. */
+const worked = (process.threadCpuUsage ?? process.cpuUsage).bind(process);
+
+/** Milliseconds from now on, less those in which others had the core. */
 function stopwatch(): () => number {
   const before = performance.now();
-  const used = process.cpuUsage();
+  const then = worked();
   return () => {
-    const { user, system } = process.cpuUsage(used);
+    const { user, system } = worked(then);
     return Math.min(performance.now() - before, (user + system) / 1000);
   };
 }
