@@ -11,12 +11,12 @@ import { wrapText } from './wrap-text.ts';
 const LINE = 1.5;
 const APART = 1;
 const BETWEEN = 0.8;
-/** A title is not broken into lines shorter than this. */
-const TITLE = 30;
+/** Lines are not broken to be shorter than this. */
+const SHORTEST = 30;
 
 /**
- * The tapers of a run's boards as tables, alike ones in one, from `y` down, no wider than from `x0` to `x1` where a
- * column allows.
+ * The tapers of a run's boards as tables, alike ones in one, from `y` down, no wider than from `x0` to `x1`
+ * where that is room enough to read them in.
  */
 export function taperTables(
   run: RunLayout,
@@ -27,6 +27,7 @@ export function taperTables(
   letter: number,
 ): Part | undefined {
   const labels: Label[] = [];
+  const room = Math.max(SHORTEST * letter, x1 - x0);
   let [line, right] = [y, x0];
   const text = (key: string, words: string, x: number, priority: number) => {
     labels.push({
@@ -49,14 +50,14 @@ export function taperTables(
     const heads = [taper.from, 'wide'];
     if (labels.length > 0) line += BETWEEN * letter;
     const title = `${pieces.map(({ label }) => label).join(', ')}: ${taper.title}`;
-    for (const [index, words] of wrapText(title, Math.max(TITLE, (x1 - x0) / letter)).entries()) {
+    for (const [index, words] of wrapText(title, room / letter).entries()) {
       line += LINE * letter;
       text(index === 0 ? key : `${key}/title-${index}`, words, x0, 2);
     }
     const head = (Math.max(...heads.map(textWidth)) + APART) * letter;
     const wide = Math.max(...taper.columns.flatMap((one) => [one.at, one.wide].map(textWidth)));
     const column = (wide + APART) * letter;
-    const each = Math.max(1, Math.floor((x1 - x0 - head) / column));
+    const each = Math.max(1, Math.floor((room - head) / column));
     for (let first = 0; first < taper.columns.length; first += each) {
       const row = taper.columns.slice(first, first + each);
       for (const [index, cell] of heads.entries()) {
