@@ -16,12 +16,9 @@ export function webview(page: Page, index = 0): FrameLocator {
     .frameLocator('iframe#active-frame');
 }
 
-/** Waits until a webview shows a picture: an `svg` that has been given a size and something to draw. */
+/** Waits until a webview shows a picture: a drawing with something in it. The drawing itself, and buttons, are there before. */
 export async function waitForPicture(page: Page, timeout: number = 2 * STEP_MS): Promise<FrameLocator> {
   const frame = webview(page);
-  await frame
-    .locator('svg:visible', { has: page.locator('path, rect, line, polygon, polyline') })
-    .first()
-    .waitFor({ timeout });
+  await frame.locator('svg.drawing:visible path[data-key]').first().waitFor({ state: 'attached', timeout });
   return frame;
 }
