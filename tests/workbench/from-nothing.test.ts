@@ -115,7 +115,10 @@ it('keeps every slat of all runs on lines of one datum, a whole number of course
   }
 });
 
-it('is cut again to bays as measured, and slats that are cut find places they fit', async ({ task }) => {
+// The picture of the last key is not always seen in time in a driven browser.
+it('is cut again to bays as measured, and slats that are cut find places they fit', { retry: 6 }, async ({
+  task,
+}) => {
   const { page, picture } = bench;
   // Where it is tried again, what was typed before would stand twice.
   if ((task.result?.retryCount ?? 0) > 0) await replaceAll(page, TEXT);
